@@ -1,0 +1,2 @@
+/** Arc energy, heat input and net heat: three different things with three names. */
+package org.counterpull.arc;

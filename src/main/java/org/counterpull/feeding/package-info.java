@@ -1,0 +1,2 @@
+/** Wire feed, transfer modes and deposition. */
+package org.counterpull.feeding;

@@ -1,0 +1,2 @@
+/** Power sources and what they can weld. */
+package org.counterpull.machine;

@@ -1,0 +1,2 @@
+/** Steel grades, compositions and what follows from them. */
+package org.counterpull.steel;

@@ -1,0 +1,2 @@
+/** Stock: the sections that parts are cut from. Dimensions in mm. */
+package org.counterpull.stock;
