@@ -1,23 +1,51 @@
 package org.counterpull.stock;
 
-/** A section, dimensions in mm; y runs across it from front to back, z up. */
-public sealed interface Stock {
-  record Flat(double widthMm, double thicknessMm) implements Stock {}
+import org.counterpull.quantity.LengthUnit;
 
-  record Plate(double thicknessMm, double widthMm) implements Stock {}
+/**
+ * A cross-section of stock; all dimensions in mm. The axes are those of the package: y across from
+ * front to back, z up.
+ *
+ * <p>Corners are sharp unless the text gives a radius.
+ */
+public sealed interface Stock
+    permits Flat, Plate, Angle, Channel, ISection, RectangularTube, RoundBar, SquareBar, RoundTube {
 
-  record Angle(double uprightMm, double lyingMm, double thicknessMm) implements Stock {}
+  /**
+   * Reads stock as people write it: {@code flat 60 x 10}, {@code plate 8}, {@code angle 50 x 50 x
+   * 6}, {@code channel 100 x 50 x 5 x 8}, {@code i-section 100 x 55 x 4.1 x 5.7}, {@code square
+   * tube 50 x 3}, {@code rectangular tube 60 x 40 x 4}, {@code round bar 20}, {@code square bar
+   * 12}, {@code round tube 48.3 x 3.2} (outside diameter x wall). Tube, angle, channel and I
+   * section may end in {@code radius 7}.
+   *
+   * <p>Each dimension may carry its own unit; one that carries none takes the unit of the next that
+   * does, so that {@code 1/2 x 2 in} is all inches; otherwise {@code bare}.
+   *
+   * @throws StockException when the text is no stock
+   */
+  static Stock parse(String text, LengthUnit bare) {
+    return StockText.parse(text, bare);
+  }
 
-  record Channel(double heightMm, double widthMm, double webMm, double flangeMm) implements Stock {}
+  /**
+   * Area of the cross-section.
+   *
+   * @throws IllegalStateException for a plate without a width
+   */
+  double areaMm2();
 
-  record ISection(double heightMm, double widthMm, double webMm, double flangeMm)
-      implements Stock {}
+  /** Extent in y. */
+  double acrossMm();
 
-  record RectangularTube(double widthMm, double heightMm, double wallMm) implements Stock {}
+  /** Extent in z. */
+  double upMm();
 
-  record RoundBar(double diameterMm) implements Stock {}
+  /** The thinnest wall, leg, web or flange; of a solid bar its smaller dimension. */
+  double thinnestMm();
 
-  record SquareBar(double sideMm) implements Stock {}
+  /** The thickest wall, leg, web or flange; of a solid bar its smaller dimension. */
+  double thickestMm();
 
-  record RoundTube(double outsideMm, double wallMm) implements Stock {}
+  /** The stock in words and mm, in the form that {@link #parse} reads. */
+  String describe();
 }
