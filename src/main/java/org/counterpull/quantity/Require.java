@@ -1,7 +1,5 @@
 package org.counterpull.quantity;
 
-import java.util.Locale;
-
 /** Refuses arguments that mean nothing physically, with the argument's name, value and unit. */
 public final class Require {
   private Require() {}
@@ -23,12 +21,7 @@ public final class Require {
 
   /** The value, which must be a finite number below a bound. */
   public static double below(String what, double value, double bound, String unit) {
-    return that(
-        value < bound,
-        what,
-        value,
-        unit,
-        String.format(Locale.ROOT, "must be below %.4g %s", bound, unit));
+    return that(value < bound, what, value, unit, "must be below " + Printed.quantity(bound, unit));
   }
 
   /** The value, which must lie in a closed interval. */
@@ -38,13 +31,13 @@ public final class Require {
         what,
         value,
         unit,
-        String.format(Locale.ROOT, "must be %.4g to %.4g %s", low, high, unit));
+        "must be " + Printed.number(low, 4) + " to " + Printed.quantity(high, unit));
   }
 
   private static double that(boolean holds, String what, double value, String unit, String rule) {
     if (!holds || !Double.isFinite(value)) {
       throw new IllegalArgumentException(
-          String.format(Locale.ROOT, "%s is %.6g %s: it %s", what, value, unit, rule));
+          what + " is " + Printed.quantity(value, unit) + ": it " + rule);
     }
     return value;
   }
