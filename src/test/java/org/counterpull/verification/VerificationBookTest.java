@@ -121,7 +121,7 @@ class VerificationBookTest {
 
             Written by `VerificationBookTest` from `src/test/resources/verification/formulas.yaml`. Each row is worked by the
             registry that the `formula` command and the plan use. Certainty says how the reference value is known: read in the
-            named work or a copy of it; memory; derived by another route.
+            named work or a copy of it; memory; practice (common practice, no source); derived by another route.
 
             | family | formula | arguments | source | certainty | reference | ours | difference | allowed | unit |
             |---|---|---|---|---|---:|---:|---:|---:|---|
