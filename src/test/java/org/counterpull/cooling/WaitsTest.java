@@ -71,7 +71,7 @@ class WaitsTest {
   void neverBelowAmbient() {
     Body body = new Body(Metal.CARBON_STEEL, 60000, 15200);
     assertThatThrownBy(() -> LumpedCooling.seconds(body, air(0.8), 300, 20))
-        .hasMessage("target over ambient 0.0 K must be greater than zero");
+        .hasMessage("target over ambient is 0 K: it must be a finite number above 0");
     assertThat(LumpedCooling.seconds(body, air(0.8), 100, 150)).isZero();
     Body block = new Body(Metal.STAINLESS_STEEL, 1e9, 6e6);
     assertThat(LumpedCooling.of(block, air(0.8), 600, 150).inRange()).isFalse();

@@ -46,7 +46,7 @@ class PreheatTest {
             "thickness 6 mm is outside 10 to 90 mm",
             "heat input 0.4 kJ/mm is outside 0.5 to 4 kJ/mm");
     assertThatThrownBy(() -> MethodBPreheat.of(0.3, -20, 5, 1))
-        .hasMessage("thickness -20.0 mm must be greater than zero");
+        .hasMessage("thickness is -20 mm: it must be a finite number above 0");
   }
 
   /** EN 1011-2 table C.1 at its own points, and half way between 1 and 2 kJ/mm. */
