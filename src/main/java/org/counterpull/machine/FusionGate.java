@@ -33,8 +33,16 @@ final class FusionGate {
     return task.joint().isFillet() ? fillet(point, task) : butt(point, task);
   }
 
-  /** Current that a fillet on a thickness takes, A. */
-  static double neededA(WorkingPoint point, double thicknessMm) {
+  /**
+   * Current that a fillet takes, A. Vertical and overhead the pool goes slower at less current, so
+   * the need falls with the current that the position takes.
+   */
+  static double neededA(WorkingPoint point, WeldTask task) {
+    return ProcessLimits.currentShare(point.process(), task.position())
+        * flatNeededA(point, task.thinnerMm());
+  }
+
+  private static double flatNeededA(WorkingPoint point, double thicknessMm) {
     return switch (point.process()) {
       case MAG, MIG, FCAW, FCAW_S ->
           SHARE_OF_RULE
@@ -77,7 +85,7 @@ final class FusionGate {
   }
 
   private static GateResult fillet(WorkingPoint point, WeldTask task) {
-    double neededA = neededA(point, task.thinnerMm());
+    double neededA = neededA(point, task);
     List<Figure> figures =
         List.of(
             new Figure("welding current", point.currentA(), "A"),
@@ -114,7 +122,7 @@ final class FusionGate {
             new Figure("arc energy needed", LEAST_ENERGY_PER_MM * t, "kJ/mm"),
             new Figure("penetration over a gap", gapped, "mm"),
             new Figure("penetration", penetrationMm(point, 0), "mm"));
-    if (oneSide(point, t)) {
+    if (oneSide(point, task)) {
       String gap = t >= 3 ? " over a gap of a quarter to a third of the thickness" : "";
       return new GateResult(
           "fusion", Outcome.OPEN, figures, "square edges fuse from one side" + gap, "");
@@ -127,14 +135,14 @@ final class FusionGate {
           "square edges fuse from both sides over a gap of 1.2 mm and more",
           "a pass from each side");
     }
-    double rootNeededA = LEAST_SHARE_FOR_A_ROOT * neededA(point, t);
+    double rootNeededA = LEAST_SHARE_FOR_A_ROOT * neededA(point, task);
     if (point.currentA() < rootNeededA) {
       return new GateResult(
           "fusion",
           Outcome.SHUT,
           figures,
           "the current is too small even for the root of a groove",
-          "a machine of " + Math.round(neededA(point, t)) + " A and more");
+          "a machine of " + Math.round(neededA(point, task)) + " A and more");
     }
     return new GateResult(
         "fusion",
@@ -144,16 +152,21 @@ final class FusionGate {
         "a groove with a root face that the arc reaches");
   }
 
-  static boolean oneSide(WorkingPoint point, double thicknessMm) {
-    return thicknessMm <= ONE_SIDE_UP_TO_MM
-        && point.largestArcEnergyKJPerMm() >= LEAST_ENERGY_PER_MM * thicknessMm
-        && point.currentA() >= neededOneSideA(point, thicknessMm);
+  private static boolean oneSide(WorkingPoint point, WeldTask task) {
+    double t = task.thinnerMm();
+    return t <= ONE_SIDE_UP_TO_MM
+        && point.largestArcEnergyKJPerMm() >= LEAST_ENERGY_PER_MM * t
+        && point.currentA() >= neededOneSideA(point, task);
   }
 
-  private static double neededOneSideA(WorkingPoint point, double thicknessMm) {
+  private static double neededOneSideA(WorkingPoint point, WeldTask task) {
     return switch (point.process()) {
-      case MAG, MIG, FCAW, FCAW_S -> SHARE_OF_RULE * WorkingPoints.AMPERES_PER_MM * thicknessMm;
-      case MMA, TIG -> neededA(point, thicknessMm);
+      case MAG, MIG, FCAW, FCAW_S ->
+          ProcessLimits.currentShare(point.process(), task.position())
+              * SHARE_OF_RULE
+              * WorkingPoints.AMPERES_PER_MM
+              * task.thinnerMm();
+      case MMA, TIG -> neededA(point, task);
     };
   }
 

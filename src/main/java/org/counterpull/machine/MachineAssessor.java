@@ -15,6 +15,10 @@ import org.counterpull.power.DutyWait;
 public final class MachineAssessor {
   private static final double TACKS_FROM_SHARE = 0.5;
   private static final double[] CLASS_UP_TO_MM = {20, 12, 6};
+
+  /** Arc energy per thickness of a square butt from one side (mean of published settings). */
+  private static final double SQUARE_BUTT_KJ_PER_MM2 = 0.129;
+
   private static final double CLEANING_BETWEEN_PASSES_S = 30;
   private static final int TABLE_FROM_MM = 1;
   private static final int TABLE_TO_MM = 25;
@@ -36,7 +40,7 @@ public final class MachineAssessor {
     GateResult fusion = FusionGate.judge(point, task);
     GateResult chill = ChillGate.judge(point, task);
     PreparationChoice preparation = PreparationChoice.choose(point, task, fusion);
-    OptionalDouble preheatC = preheat(point, task);
+    OptionalDouble preheatC = ChillGate.preheatC(point, task);
     OptionalDouble warmedToC = warmedToC(point, task, preparation.passes());
     boolean warmBar =
         warmedToC.isPresent()
@@ -75,7 +79,7 @@ public final class MachineAssessor {
     }
     boolean shut = gates.stream().anyMatch(gate -> gate.outcome() == Outcome.SHUT);
     if (shut) {
-      double tackA = TACKS_FROM_SHARE * FusionGate.neededA(point, task.thinnerMm());
+      double tackA = TACKS_FROM_SHARE * FusionGate.neededA(point, task);
       return point.currentA() >= tackA ? Verdict.TACK_ONLY : Verdict.NO;
     }
     if (gates.stream().anyMatch(gate -> gate.outcome() == Outcome.AFTER_TEST)) {
@@ -84,10 +88,6 @@ public final class MachineAssessor {
     return gates.stream().allMatch(GateResult::passed)
         ? Verdict.ONE_PASS
         : Verdict.WITH_PREPARATION;
-  }
-
-  private static OptionalDouble preheat(WorkingPoint point, WeldTask task) {
-    return ChillGate.preheatC(point, task);
   }
 
   /** Temperature of a narrow bar's joint before its last pass, C; empty for plates. */
@@ -108,9 +108,14 @@ public final class MachineAssessor {
 
   private static double arcTimeSPerM(
       WorkingPoint point, WeldTask task, PreparationChoice preparation) {
-    boolean oneFillet = preparation.passes() == 1 && task.joint().isFillet();
-    double travel = oneFillet ? point.travelForLegMmPerS(task.legToLayMm()) : point.slowestMmPerS();
+    double travel = preparation.passes() == 1 ? onePassTravel(point, task) : point.slowestMmPerS();
     return preparation.passes() * 1000 / travel;
+  }
+
+  private static double onePassTravel(WorkingPoint point, WeldTask task) {
+    return task.joint().isFillet()
+        ? point.travelForLegMmPerS(task.legToLayMm())
+        : point.travelForEnergyMmPerS(SQUARE_BUTT_KJ_PER_MM2 * task.thinnerMm());
   }
 
   /** Upper end of the AWS class whose least leg the machine brings the heat for. */
@@ -141,10 +146,19 @@ public final class MachineAssessor {
     warmedToC.ifPresent(
         warmC ->
             notes.add("the bar's joint is at about %.0f C before the last pass".formatted(warmC)));
-    if (!preparation.groove().isEmpty() && FusionGate.penetrationMm(point, 0) < 2) {
+    if (gougesSecondSide(point, preparation)) {
       notes.add("the root of the second side is ground or gouged to sound metal first");
     }
     return notes;
+  }
+
+  /** Two sides meet without gouging where twice the penetration exceeds the root face by 1 mm. */
+  private static boolean gougesSecondSide(WorkingPoint point, PreparationChoice preparation) {
+    return preparation
+        .groove()
+        .filter(groove -> groove.preparation().isDouble())
+        .map(groove -> 2 * FusionGate.penetrationMm(point, 0) < groove.rootFaceMm() + 1)
+        .orElse(false);
   }
 
   private static double laidLegMm(WorkingPoint point, WeldTask task) {

@@ -19,6 +19,9 @@ final class ProcessGate {
   private static final double SELF_SHIELDED_UP_TO_MM = 8;
   private static final double SELF_SHIELDED_THICK_WIRE_UP_TO_MM = 12.7;
 
+  /** Common practice, no source. */
+  private static final double TIG_UP_TO_MM = 10;
+
   private ProcessGate() {}
 
   /**
@@ -33,7 +36,8 @@ final class ProcessGate {
               ? open(task, "spray transfer fuses the side walls")
               : shortCircuit(task, warmBar);
       case FCAW_S -> selfShielded(point, task);
-      case MMA, FCAW, TIG -> open(task, "the process has no limit of thickness here");
+      case TIG -> tig(task);
+      case MMA, FCAW -> open(task, "the process has no limit of thickness here");
     };
   }
 
@@ -74,6 +78,16 @@ final class ProcessGate {
             task,
             "small self-shielded wires are not made for more than " + limitMm + " mm",
             "gas-shielded cored wire or stick");
+  }
+
+  private static GateResult tig(WeldTask task) {
+    return task.thickerMm() <= TIG_UP_TO_MM
+        ? open(task, "TIG is within its thickness")
+        : result(
+            Outcome.SHUT,
+            task,
+            "TIG fills thick joints too slowly; it is for roots and thin parts",
+            "stick or wire over a TIG root");
   }
 
   private static GateResult result(Outcome outcome, WeldTask task, String why, String wouldChange) {

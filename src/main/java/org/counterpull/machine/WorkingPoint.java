@@ -40,8 +40,12 @@ public record WorkingPoint(
 
   /** Travel for a leg in one pass, within what a hand guides, mm/s. */
   public double travelForLegMmPerS(double legMm) {
-    double wanted =
-        voltageV * currentA / 1000 / (ProcessLimits.energyPerLeg(process) * legMm * legMm);
+    return travelForEnergyMmPerS(ProcessLimits.energyPerLeg(process) * legMm * legMm);
+  }
+
+  /** Travel for an arc energy, within what a hand guides, mm/s. */
+  public double travelForEnergyMmPerS(double arcEnergyKJPerMm) {
+    double wanted = voltageV * currentA / 1000 / arcEnergyKJPerMm;
     return Math.max(slowestMmPerS, Math.min(ProcessLimits.fastestMmPerS(process), wanted));
   }
 }

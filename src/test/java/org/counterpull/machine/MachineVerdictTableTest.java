@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.feeding.ShieldingGas;
 import org.counterpull.feeding.TransferMode;
+import org.counterpull.position.WeldingPosition;
 import org.counterpull.power.Conversion;
 import org.counterpull.power.DutyPoint;
 import org.counterpull.power.PlateDuty;
@@ -15,6 +16,7 @@ import org.counterpull.power.Supply;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The worked verdicts: mag, 0.8 mm wire, Ar + 18 % CO2, tee fillet, plate at 20 C. */
 class MachineVerdictTableTest {
@@ -193,19 +195,55 @@ class MachineVerdictTableTest {
     assertThat(MachineAssessor.assess(middle(), task).gate("chill").passed()).isFalse();
   }
 
-  // Over 1 to 25 mm a verdict never gets better as the plate gets thicker.
-  @Test
-  void tablesAreMonotone() {
+  // Over 1 to 25 mm a verdict never gets better as the plate gets thicker, once it is thick enough
+  // not to be burnt through.
+  @ParameterizedTest
+  @EnumSource(WeldingProcess.class)
+  void tablesAreMonotone(WeldingProcess process) {
     for (Machine machine : List.of(small(), middle(), large())) {
       for (JointKind joint : JointKind.values()) {
-        List<MachineVerdict> rows =
-            MachineAssessor.table(machine, WeldingProcess.MAG, WeldTask.plates(joint, 5));
-        assertThat(rows).hasSize(25);
-        for (int i = 1; i < rows.size(); i++) {
-          assertThat(rows.get(i).verdict().ordinal())
-              .as("%s %s %d mm", machine.name(), joint, i + 1)
-              .isGreaterThanOrEqualTo(rows.get(i - 1).verdict().ordinal());
+        for (WeldingPosition position : WeldingPosition.values()) {
+          List<MachineVerdict> rows =
+              MachineAssessor.table(machine, process, in(position, WeldTask.plates(joint, 5)));
+          assertThat(rows).hasSize(25);
+          List<Integer> ranks =
+              rows.stream()
+                  .map(row -> row.verdict().ordinal())
+                  .dropWhile(rank -> rank == Verdict.NO.ordinal())
+                  .toList();
+          assertThat(ranks).as("%s %s %s", machine.name(), joint, position).isSorted();
         }
+      }
+    }
+  }
+
+  private static WeldTask in(WeldingPosition position, WeldTask task) {
+    return new WeldTask(
+        task.joint(),
+        task.thinnerMm(),
+        task.thickerMm(),
+        task.legMm(),
+        position,
+        task.ambientC(),
+        task.shortestT85S(),
+        task.bar());
+  }
+
+  // Current within the machine, preheat within 250 C, whole passes, waits that match the duty.
+  @Test
+  void everyRowIsSound() {
+    for (Machine machine : List.of(small(), middle(), large())) {
+      for (JointKind joint : JointKind.values()) {
+        MachineAssessor.table(machine, WeldingProcess.MAG, WeldTask.plates(joint, 5))
+            .forEach(
+                row -> {
+                  assertThat(row.point().currentA())
+                      .isBetween(machine.smallestCurrentA(), machine.largestCurrentA());
+                  row.preheatC().ifPresent(preheat -> assertThat(preheat).isBetween(20.0, 250.0));
+                  assertThat(row.preparation().passes()).isBetween(1, 30);
+                  assertThat(row.arcTimeSPerM() / (row.arcTimeSPerM() + row.waitSPerM()) * 100)
+                      .isEqualTo(row.point().dutyPercent(), within(1e-9));
+                });
       }
     }
   }
