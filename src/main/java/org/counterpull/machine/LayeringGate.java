@@ -1,8 +1,6 @@
 package org.counterpull.machine;
 
 import java.util.List;
-import org.counterpull.arc.WeldingProcess;
-import org.counterpull.fillet.LegEnergy;
 import org.counterpull.machine.GateResult.Outcome;
 
 /**
@@ -21,17 +19,7 @@ final class LayeringGate {
 
   /** Passes for a section of weld metal on one side. */
   static int passesFor(WorkingPoint point, double nominalMm2) {
-    return Math.max(1, (int) Math.ceil(OVER_NOMINAL * nominalMm2 / beadMm2(point) - 1e-9));
-  }
-
-  /** Section of the largest bead, mm2. */
-  static double beadMm2(WorkingPoint point) {
-    double perEnergy =
-        LegEnergy.BEAD_MM2_PER_KJ_PER_MM
-            * LegEnergy.WIRE_KJ_PER_MM3
-            / ProcessLimits.energyPerLeg(point.process());
-    double largest = point.process() == WeldingProcess.TIG ? 10 : 40;
-    return Math.min(largest, perEnergy * point.largestArcEnergyKJPerMm());
+    return Math.max(1, (int) Math.ceil(OVER_NOMINAL * nominalMm2 / point.largestBeadMm2() - 1e-9));
   }
 
   /** The leg is within one pass of this machine and of good practice. */
@@ -45,7 +33,7 @@ final class LayeringGate {
     List<Figure> figures =
         List.of(
             new Figure("passes", passes, ""),
-            new Figure("largest bead", beadMm2(point), "mm2"),
+            new Figure("largest bead", point.largestBeadMm2(), "mm2"),
             new Figure("leg to lay", task.legToLayMm(), "mm"),
             new Figure("largest leg of one pass", point.largestLegMm(), "mm"));
     if (passes == 1) {

@@ -10,11 +10,11 @@ import org.counterpull.position.WeldingPosition;
  * single-pass leg. Common practice, no source; the largest legs keep below AWS D1.1's limits for
  * prequalified welds (12 and 10 mm flat and horizontal for wire, 10 and 8 for stick, 8 overhead).
  */
-final class ProcessLimits {
+public final class ProcessLimits {
   private ProcessLimits() {}
 
   /** Slowest sensible travel, mm/s: wire 25, stick 10, TIG 6 cm/min; half of it vertical-up. */
-  static double slowestMmPerS(WeldingProcess process, WeldingPosition position) {
+  public static double slowestMmPerS(WeldingProcess process, WeldingPosition position) {
     double flat =
         switch (process) {
           case MAG, MIG, FCAW, FCAW_S -> 25 / 6.0;
@@ -25,7 +25,7 @@ final class ProcessLimits {
   }
 
   /** Fastest travel that a hand guides, mm/s. */
-  static double fastestMmPerS(WeldingProcess process) {
+  public static double fastestMmPerS(WeldingProcess process) {
     return switch (process) {
       case MAG, MIG, FCAW, FCAW_S -> 64 / 6.0;
       case MMA -> 4.0;
@@ -48,7 +48,7 @@ final class ProcessLimits {
   }
 
   /** Arc energy per squared leg, kJ/mm3. */
-  static double energyPerLeg(WeldingProcess process) {
+  public static double energyPerLeg(WeldingProcess process) {
     return switch (process) {
       case MAG, MIG, FCAW, FCAW_S -> LegEnergy.WIRE_KJ_PER_MM3;
       case MMA -> LegEnergy.STICK_KJ_PER_MM3;
@@ -57,7 +57,7 @@ final class ProcessLimits {
   }
 
   /** Largest single-pass leg of good practice, mm. */
-  static double largestSinglePassLegMm(WorkingPoint point, WeldingPosition position) {
+  public static double largestSinglePassLegMm(WorkingPoint point, WeldingPosition position) {
     double flat =
         switch (point.process()) {
           case MAG, MIG -> point.transfer() == TransferMode.SPRAY ? 8 : shortArc(point);

@@ -2,6 +2,7 @@ package org.counterpull.machine;
 
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.feeding.TransferMode;
+import org.counterpull.fillet.LegEnergy;
 
 /**
  * How a machine is set for a task.
@@ -36,6 +37,16 @@ public record WorkingPoint(
   /** Leg that one pass lays at the slowest travel, mm. */
   public double largestLegMm() {
     return Math.sqrt(largestArcEnergyKJPerMm() / ProcessLimits.energyPerLeg(process));
+  }
+
+  /** Section of the largest bead, at the slowest travel, mm2. */
+  public double largestBeadMm2() {
+    double perEnergy =
+        LegEnergy.BEAD_MM2_PER_KJ_PER_MM
+            * LegEnergy.WIRE_KJ_PER_MM3
+            / ProcessLimits.energyPerLeg(process);
+    double largest = process == WeldingProcess.TIG ? 10 : 40;
+    return Math.min(largest, perEnergy * largestArcEnergyKJPerMm());
   }
 
   /** Travel for a leg in one pass, within what a hand guides, mm/s. */

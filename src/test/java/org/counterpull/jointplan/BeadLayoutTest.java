@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.counterpull.arc.WeldingProcess;
-import org.counterpull.contact.WeldPosition;
-import org.counterpull.feeding.TransferMode;
 import org.counterpull.jointplan.PassPlan.Kind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,7 +28,7 @@ class BeadLayoutTest {
   /** Source: the same example: four passes, a root, two fills and a cap of one layer or two. */
   @Test
   void theWorkedVTakesFourPasses() {
-    BeadLimits limits = new BeadLimits(6, 20.32, 3, 4.897, 12, "test");
+    BeadLimits limits = new BeadLimits(6, 20.32, 3, 4.897, 12);
     List<Bead> beads = BeadLayout.groove(V10, 11.81, limits);
     assertThat(beads).hasSize(4);
     assertThat(beads.get(0).kind()).isEqualTo(Kind.ROOT);
@@ -50,21 +47,13 @@ class BeadLayoutTest {
     "10,25,3", "12,12,8", "12,18,5", "12,25,4"
   })
   void filletsTakeThePublishedNumberOfPasses(double legMm, double beadMm2, int passes) {
-    BeadLimits limits = new BeadLimits(20, beadMm2, 3, 3, 8, "test");
+    BeadLimits limits = new BeadLimits(20, beadMm2, 3, 3, 8);
     assertThat(BeadLayout.fillet(1.21 * legMm * legMm / 2, limits)).hasSize(passes);
   }
 
   @Test
   void threeBeadsStackOneThenTwo() {
-    BeadLimits limits = new BeadLimits(20, 18, 3, 3, 8, "test");
+    BeadLimits limits = new BeadLimits(20, 18, 3, 3, 8);
     assertThat(BeadLayout.fillet(38.7, limits)).extracting(Bead::layer).containsExactly(1, 2, 2);
-  }
-
-  @Test
-  void aBeadOverheadIsSmallerThanOneLaidFlat() {
-    BeadLimits flat = BeadLimits.of(WeldingProcess.MAG, TransferMode.SPRAY, 1.0, WeldPosition.PB);
-    BeadLimits overhead =
-        BeadLimits.of(WeldingProcess.MAG, TransferMode.SPRAY, 1.0, WeldPosition.PD);
-    assertThat(overhead.areaMm2()).isLessThan(flat.areaMm2());
   }
 }
