@@ -65,7 +65,7 @@ class SourcesTest {
   @Test
   void theSourceItselfIsRefused() {
     assertThatThrownBy(() -> MovingPointSource.of(3600, 5, STEEL, 0, 0, 0))
-        .hasMessage("distance from the source 0.0 mm must be greater than zero");
+        .hasMessage("distance from the source is 0 mm: it must be a finite number above 0");
     assertThat(MovingLineSource.riseK(3600, 5, STEEL, 5, -1e5, 0, 0)).isFinite();
   }
 

@@ -152,7 +152,7 @@ class AwsAndEnFilletSizesTest {
 
   @Test
   void refusesWhatMeansNothing() {
-    assertThatThrownBy(() -> MinimumFillet.of(-3)).hasMessageContaining("thickness -3.0 mm");
+    assertThatThrownBy(() -> MinimumFillet.of(-3)).hasMessageContaining("thickness is -3 mm");
     assertThatThrownBy(() -> LegEnergy.of(Double.NaN)).hasMessageContaining("leg");
   }
 }

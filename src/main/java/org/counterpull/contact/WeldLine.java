@@ -1,0 +1,75 @@
+package org.counterpull.contact;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.weldment.Side;
+
+/**
+ * A line that can be welded: the future place of one run.
+ *
+ * @param run name of the run: {@code joint/side}, with {@code #n} where a side has several lines
+ * @param joint name of the joint
+ * @param side in the axes of the joint's second part
+ * @param path where it runs
+ * @param opening unit vector at mid-length that points out of the corner, where the torch comes
+ *     from
+ * @param dihedralDeg angle between the two faces that meet along the line: 90 for a square fillet,
+ *     180 for a flush butt; for a flare the angle is taken at the depth where the surfaces are 2 mm
+ *     apart
+ * @param shape what kind of weld fits there
+ * @param firstWallMm wall of the first part at the line
+ * @param secondWallMm wall of the second part at the line
+ * @param flareRadiusMm outside radius of the round surface of a flare groove
+ * @param gapMm mean opening between the two parts along the line
+ * @param position ISO 6947 position for the weldment as it lies
+ * @param turnedPosition the same with the weldment turned over about its longest horizontal axis
+ * @param reach whether a torch or electrode gets there
+ */
+public record WeldLine(
+    String run,
+    String joint,
+    Side side,
+    LinePath path,
+    Vector3D opening,
+    double dihedralDeg,
+    Shape shape,
+    double firstWallMm,
+    double secondWallMm,
+    Optional<Double> flareRadiusMm,
+    double gapMm,
+    WeldPosition position,
+    WeldPosition turnedPosition,
+    Reach reach) {
+
+  /** What kind of weld fits along a line. */
+  public enum Shape {
+    /** An inside corner. */
+    FILLET,
+    /** Two edges flush with each other. */
+    BUTT,
+    /** An outside corner whose edges meet. */
+    OUTSIDE_CORNER,
+    /** A round surface against a flat one. */
+    FLARE_BEVEL,
+    /** Two round surfaces. */
+    FLARE_V
+  }
+
+  /**
+   * Whether a torch or electrode reaches the line.
+   *
+   * @param share share of the line's points from which the cone is free, 0 to 1
+   * @param blockedBy names of the parts in the way, sorted; empty when the share is 1
+   */
+  public record Reach(double share, List<String> blockedBy) {
+    public Reach {
+      blockedBy = List.copyOf(blockedBy);
+    }
+
+    /** True when at least nine tenths of the line can be reached. */
+    public boolean open() {
+      return share >= 0.9;
+    }
+  }
+}

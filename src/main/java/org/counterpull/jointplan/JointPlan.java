@@ -1,0 +1,48 @@
+package org.counterpull.jointplan;
+
+import java.util.List;
+import java.util.Optional;
+import org.counterpull.contact.Contact;
+import org.counterpull.machine.MachineVerdict;
+import org.counterpull.quantity.Computed;
+import org.counterpull.weldment.Joint;
+
+/**
+ * Everything that is decided at one joint before runs are put in order.
+ *
+ * @param joint what the file asks for
+ * @param contact how the parts meet
+ * @param preparation what is done to the edges
+ * @param size weld size
+ * @param filler filler and gas of the chosen machine
+ * @param verdicts one for each machine of the shop, file order
+ * @param machine name of the chosen machine; empty when none can weld it
+ * @param carbonEquivalents CE, CET, Pcm of the governing steel; empty when its composition is
+ *     unknown
+ * @param hardness expected highest hardness beside the weld, HV10; empty when unknown
+ * @param preheat least temperature before welding, deg C, with what holds outside the box of its
+ *     method
+ * @param notes what else must be known, in sentences
+ * @param runs the runs, in the order of the contact's lines
+ */
+public record JointPlan(
+    Joint joint,
+    Contact contact,
+    Preparation preparation,
+    WeldSize size,
+    Optional<Filler> filler,
+    List<MachineVerdict> verdicts,
+    Optional<String> machine,
+    List<Computed> carbonEquivalents,
+    Optional<Computed> hardness,
+    Computed preheat,
+    List<String> notes,
+    List<RunPlan> runs) {
+
+  public JointPlan {
+    verdicts = List.copyOf(verdicts);
+    carbonEquivalents = List.copyOf(carbonEquivalents);
+    notes = List.copyOf(notes);
+    runs = List.copyOf(runs);
+  }
+}

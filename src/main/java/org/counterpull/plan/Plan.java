@@ -1,0 +1,159 @@
+package org.counterpull.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.counterpull.jointplan.JointPlan;
+import org.counterpull.jointplan.RunPlan;
+import org.counterpull.order.Precedence;
+import org.counterpull.order.Timed;
+import org.counterpull.quantity.Computed;
+import org.counterpull.weldment.Check;
+import org.counterpull.weldment.Weldment;
+
+/**
+ * A plan for the bench.
+ *
+ * @param weldment what is built
+ * @param seed the seed that the order was searched with
+ * @param refusals what can't or mustn't be done, each with its reason and a way forward; empty when
+ *     all can be done
+ * @param cautions those that apply, the most important first
+ * @param joints file order
+ * @param runs in the order in which they are welded
+ * @param preheat the highest preheat of the job and where it applies
+ * @param operations the whole job in order
+ * @param precedence every rule that bound the order
+ * @param orderReasons why the runs are in this order, in sentences
+ * @param consumables what is used up
+ * @param cost what it costs; empty without prices
+ * @param checks what must come out true
+ */
+public record Plan(
+    Weldment weldment,
+    long seed,
+    List<Refusal> refusals,
+    List<Caution> cautions,
+    List<JointPlan> joints,
+    List<RunPlan> runs,
+    Preheat preheat,
+    List<Timed> operations,
+    List<Precedence> precedence,
+    List<String> orderReasons,
+    Consumables consumables,
+    Optional<Cost> cost,
+    List<CheckPlan> checks) {
+
+  public Plan {
+    refusals = List.copyOf(refusals);
+    cautions = List.copyOf(cautions);
+    joints = List.copyOf(joints);
+    runs = List.copyOf(runs);
+    operations = List.copyOf(operations);
+    precedence = List.copyOf(precedence);
+    orderReasons = List.copyOf(orderReasons);
+    checks = List.copyOf(checks);
+  }
+
+  /**
+   * Something that can't or mustn't be done.
+   *
+   * @param where joint, run, feature or machine
+   * @param why the reason
+   * @param wayForward what would change it
+   */
+  public record Refusal(String where, String why, String wayForward) {}
+
+  /**
+   * A caution.
+   *
+   * @param id stable identifier
+   * @param text in plain words
+   * @param because what on this job brings it up; empty for those that always apply
+   * @param basis regulation or standard that it stands on, or "common practice, no source"
+   */
+  public record Caution(String id, String text, String because, String basis) {}
+
+  /**
+   * Preheat of the job.
+   *
+   * @param highest the highest of all joints, deg C
+   * @param joints names of the joints that need more than the ambient temperature
+   * @param how how it is reached and measured, in sentences; empty when none is needed
+   */
+  public record Preheat(Computed highest, List<String> joints, List<String> how) {
+    public Preheat {
+      joints = List.copyOf(joints);
+      how = List.copyOf(how);
+    }
+  }
+
+  /**
+   * What is used up, and how long it takes.
+   *
+   * @param fillers by designation and diameter
+   * @param gasLitres shielding gas
+   * @param energyKWh electricity
+   * @param arcS arc-on time
+   * @param elapsedS whole job, waits included
+   * @param waitS waits alone
+   * @param weldMetalKg in the joints
+   * @param massKg of the finished weldment
+   */
+  public record Consumables(
+      List<FillerUse> fillers,
+      Computed gasLitres,
+      Computed energyKWh,
+      double arcS,
+      double elapsedS,
+      double waitS,
+      Computed weldMetalKg,
+      Computed massKg) {
+    public Consumables {
+      fillers = List.copyOf(fillers);
+    }
+  }
+
+  /**
+   * Filler to buy.
+   *
+   * @param designation class
+   * @param diameterMm diameter
+   * @param kg bought, losses included
+   * @param pieces electrodes or rods, 0 for wire
+   */
+  public record FillerUse(String designation, double diameterMm, Computed kg, int pieces) {}
+
+  /**
+   * Cost in one currency.
+   *
+   * @param currency as printed
+   * @param labour people's time
+   * @param filler wire, electrodes, rods
+   * @param gas shielding gas
+   * @param energy electricity
+   * @param total sum
+   */
+  public record Cost(
+      String currency,
+      Computed labour,
+      Computed filler,
+      Computed gas,
+      Computed energy,
+      Computed total) {}
+
+  /**
+   * A check with what to expect.
+   *
+   * @param check what must come out true
+   * @param toleranceMm its tolerance in mm (angles as mm over the measured length)
+   * @param expectedMm expected value; empty until it has been computed
+   * @param lowMm lower end of the 90 % band
+   * @param highMm upper end of the 90 % band
+   */
+  public record CheckPlan(
+      Check check,
+      Computed toleranceMm,
+      Optional<Double> expectedMm,
+      Optional<Double> lowMm,
+      Optional<Double> highMm) {}
+}

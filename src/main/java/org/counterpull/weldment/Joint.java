@@ -1,0 +1,72 @@
+package org.counterpull.weldment;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Two parts that are welded to each other.
+ *
+ * @param name unique in the weldment
+ * @param first the part that is fitted
+ * @param second the part that it is fitted onto
+ * @param weld what kind of weld
+ * @param size the size that the file gives; empty for the least size that the thickness asks for
+ * @param sides which sides to weld; empty for every side that can be reached
+ * @param gapMm the gap that the weld bridges; 0 for parts that touch
+ * @param clearanceMm a gap that must stay open (something turns there); 0 for none
+ * @param fullPenetration true when the file asks for it
+ * @param intermittent stitches instead of a continuous weld
+ * @param loadN force on the joint from the file, N
+ * @param machine name of the machine that the file asks for
+ */
+public record Joint(
+    String name,
+    String first,
+    String second,
+    WeldKind weld,
+    Optional<GivenSize> size,
+    List<Side> sides,
+    double gapMm,
+    double clearanceMm,
+    boolean fullPenetration,
+    Optional<Intermittent> intermittent,
+    Optional<Double> loadN,
+    Optional<String> machine) {
+
+  public Joint {
+    sides = List.copyOf(sides);
+  }
+
+  /** The kinds of weld that a file can ask for. */
+  public enum WeldKind {
+    /** Left to the planner, by the joint's shape and thickness. */
+    AUTO,
+    FILLET,
+    SQUARE,
+    V,
+    DOUBLE_V,
+    BEVEL,
+    DOUBLE_BEVEL,
+    FLARE_BEVEL,
+    FLARE_V,
+    U,
+    J
+  }
+
+  /** A weld size from the file: leg z or throat a, in mm; the two are never mixed up. */
+  public sealed interface GivenSize {
+    /** Leg length z. */
+    record Leg(double legMm) implements GivenSize {}
+
+    /** Effective throat a. */
+    record Throat(double throatMm) implements GivenSize {}
+  }
+
+  /**
+   * Stitches.
+   *
+   * @param lengthMm of each
+   * @param clearMm between two
+   */
+  public record Intermittent(double lengthMm, double clearMm) {}
+}

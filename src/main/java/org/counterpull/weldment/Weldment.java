@@ -1,0 +1,72 @@
+package org.counterpull.weldment;
+
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+
+/**
+ * The whole fabrication and the shop that builds it.
+ *
+ * @param name what it is called
+ * @param parts unique names, file order
+ * @param joints unique names, file order; each joins two different parts of {@code parts}
+ * @param features unique names, file order
+ * @param checks unique names, file order
+ * @param machines unique names, file order
+ * @param fixtures unique names, file order
+ * @param surroundings where it is welded
+ * @param prices what things cost; empty when no cost is asked for
+ * @param before the file's own order rules; free of cycles
+ * @param order a sequence that the file fixes
+ * @param runs what the file fixes on runs
+ * @param probes points whose temperature is wanted
+ * @param assumptions every default that was used, in file order
+ */
+public record Weldment(
+    String name,
+    List<Part> parts,
+    List<Joint> joints,
+    List<Feature> features,
+    List<Check> checks,
+    List<ShopMachine> machines,
+    List<Fixture> fixtures,
+    Surroundings surroundings,
+    Optional<Prices> prices,
+    List<Before> before,
+    Optional<WrittenOrder> order,
+    List<RunGiven> runs,
+    List<Probe> probes,
+    List<Assumption> assumptions) {
+
+  public Weldment {
+    parts = List.copyOf(parts);
+    joints = List.copyOf(joints);
+    features = List.copyOf(features);
+    checks = List.copyOf(checks);
+    machines = List.copyOf(machines);
+    fixtures = List.copyOf(fixtures);
+    before = List.copyOf(before);
+    runs = List.copyOf(runs);
+    probes = List.copyOf(probes);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /**
+   * The part of that name.
+   *
+   * @throws NoSuchElementException when there is none: names have been checked when the file was
+   *     read
+   */
+  public Part part(String name) {
+    return parts.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /**
+   * The joint of that name.
+   *
+   * @throws NoSuchElementException when there is none
+   */
+  public Joint joint(String name) {
+    return joints.stream().filter(j -> j.name().equals(name)).findFirst().orElseThrow();
+  }
+}
