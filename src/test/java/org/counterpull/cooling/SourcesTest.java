@@ -129,4 +129,18 @@ class SourcesTest {
     }
     assertThat(sum).isCloseTo(3000, within(0.1));
   }
+
+  /** Rykalin, bead of 40 mm in 8 s, point at x 20, y 5: 809.4 K at 8 s, 236.1 K at 20 s. */
+  @Test
+  void movingSourceOfFiniteLength() {
+    assertPrinted(FiniteBeadSource.riseK(3600, 5, STEEL, 40, 20, 5, 8), 809.4);
+    assertPrinted(FiniteBeadSource.riseK(3600, 5, STEEL, 40, 20, 5, 20), 236.1);
+  }
+
+  /** Derived: t8/5 of 720 J/mm from 20 C over thickness, finite plate; to four digits. */
+  @ParameterizedTest
+  @CsvSource({"6, 24.72", "8, 13.86", "10, 7.981", "12, 4.943", "15, 3.855", "20, 3.677"})
+  void coolingTimeOverThickness(double thicknessMm, double seconds) {
+    assertPrinted(FiniteThicknessCooling.t85S(720, STEEL, thicknessMm, 20), seconds);
+  }
 }
