@@ -52,7 +52,7 @@ final class FusionGate {
     };
   }
 
-  /** 2.5 mm electrodes from 70 A up to 6 mm, 3.2 mm ones from 110 A above (AWS D1.1 procedures). */
+  /** 2.5 mm electrodes from 70 A up to 6 mm, 3.2 mm ones from 110 A above. */
   private static double stickNeededA(double thicknessMm) {
     if (thicknessMm <= 6) {
       return Math.min(70, SHARE_OF_RULE * WorkingPoints.AMPERES_PER_MM * thicknessMm);

@@ -1,5 +1,6 @@
 package org.counterpull.machine;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.counterpull.machine.GateResult.Outcome;
 
@@ -30,12 +31,13 @@ final class LayeringGate {
   }
 
   static GateResult judge(WorkingPoint point, WeldTask task, int passes) {
-    List<Figure> figures =
-        List.of(
-            new Figure("passes", passes, ""),
-            new Figure("largest bead", point.largestBeadMm2(), "mm2"),
-            new Figure("leg to lay", task.legToLayMm(), "mm"),
-            new Figure("largest leg of one pass", point.largestLegMm(), "mm"));
+    List<Figure> figures = new ArrayList<>();
+    figures.add(new Figure("passes", passes, "1"));
+    figures.add(new Figure("largest bead", point.largestBeadMm2(), "mm2"));
+    if (task.joint().isFillet()) {
+      figures.add(new Figure("leg to lay", task.legToLayMm(), "mm"));
+      figures.add(new Figure("largest leg of one pass", point.largestLegMm(), "mm"));
+    }
     if (passes == 1) {
       return new GateResult("layering", Outcome.OPEN, figures, "one pass fills it", "");
     }

@@ -46,7 +46,7 @@ public final class MachineAssessor {
         warmedToC.isPresent()
             && preheatC.isPresent()
             && warmedToC.getAsDouble() >= preheatC.getAsDouble();
-    GateResult processGate = ProcessGate.judge(point, task, warmBar);
+    GateResult processGate = ProcessGate.judge(machine, point, task, warmBar);
     GateResult layering = LayeringGate.judge(point, task, preparation.passes());
     List<GateResult> gates = List.of(electrical, fusion, chill, processGate, layering);
     double arcTimeS = arcTimeSPerM(point, task, preparation);

@@ -1,6 +1,8 @@
 package org.counterpull.machine;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.counterpull.feeding.SprayCurrent;
 import org.counterpull.feeding.TransferMode;
 import org.counterpull.machine.GateResult.Outcome;
 
@@ -29,7 +31,21 @@ final class ProcessGate {
    *
    * @param warmBar the parts are narrow bars that warm as a whole
    */
-  static GateResult judge(WorkingPoint point, WeldTask task, boolean warmBar) {
+  static GateResult judge(Machine machine, WorkingPoint point, WeldTask task, boolean warmBar) {
+    GateResult bare = bare(point, task, warmBar);
+    List<Figure> figures = new ArrayList<>(bare.figures());
+    switch (point.process()) {
+      case MAG, MIG -> {
+        figures.add(new Figure("welding current", point.currentA(), "A"));
+        SprayCurrent.amperes(point.diameterMm(), machine.gas())
+            .ifPresent(spray -> figures.add(new Figure("spray current", spray, "A")));
+      }
+      case MMA, FCAW, FCAW_S, TIG -> {}
+    }
+    return new GateResult(bare.name(), bare.outcome(), figures, bare.why(), bare.wouldChange());
+  }
+
+  private static GateResult bare(WorkingPoint point, WeldTask task, boolean warmBar) {
     return switch (point.process()) {
       case MAG, MIG ->
           point.transfer() == TransferMode.SPRAY

@@ -99,6 +99,7 @@ class MachineVerdictTableTest {
         .containsExactly("electrical", "fusion", "chill", "process", "layering");
     assertThat(answer.gate("process").outcome()).isEqualTo(GateResult.Outcome.SHUT);
     assertThat(answer.gate("process").why()).contains("short-circuit");
+    assertThat(answer.gate("process").figure("spray current")).isEqualTo(178.8, within(1e-9));
     assertThat(answer.gate("chill").figure("arc energy needed")).isEqualTo(0.7628, within(0.00005));
     assertThat(answer.whatWouldChangeIt()).anyMatch(change -> change.startsWith("process: spray"));
     assertThat(answer.fusedInOnePassMm()).isEqualTo(3.55, within(0.02));
@@ -258,6 +259,46 @@ class MachineVerdictTableTest {
       assertThat(MachineAssessor.assess(large(), task).verdict().ordinal())
           .isLessThanOrEqualTo(MachineAssessor.assess(middle(), task).verdict().ordinal());
     }
+  }
+
+  // Limits of the other processes (from memory and common practice): self-shielded 0.8 mm wire to
+  // 8 mm, TIG to 10 mm, stick as far as its energy goes.
+  @ParameterizedTest
+  @CsvSource({
+    "FCAW_S, 8, ONE_PASS",
+    "FCAW_S, 9, TACK_ONLY",
+    "TIG, 3, ONE_PASS",
+    "TIG, 12, TACK_ONLY",
+    "MMA, 1, NO",
+    "MMA, 6, ONE_PASS",
+    "MMA, 12, ONE_PASS"
+  })
+  void otherProcesses(WeldingProcess process, double thicknessMm, Verdict verdict) {
+    assertThat(
+            MachineAssessor.assess(middle(), process, WeldTask.plates(JointKind.TEE, thicknessMm))
+                .verdict())
+        .isEqualTo(verdict);
+  }
+
+  // The best of several processes is taken.
+  @Test
+  void theBestProcessCounts() {
+    Machine mag = small();
+    Machine both =
+        new Machine(
+            "both",
+            List.of(WeldingProcess.MAG, WeldingProcess.MMA),
+            mag.smallestCurrentA(),
+            mag.largestCurrentA(),
+            mag.duty(),
+            mag.supply(),
+            mag.conversion(),
+            mag.wiresMm(),
+            mag.electrodesMm(),
+            mag.gas());
+    MachineVerdict answer = MachineAssessor.assess(both, WeldTask.plates(JointKind.TEE, 10));
+    assertThat(answer.point().process()).isEqualTo(WeldingProcess.MMA);
+    assertThat(answer.verdict()).isEqualTo(Verdict.ONE_PASS);
   }
 
   // A circuit that trips below the machine's smallest current: no.
