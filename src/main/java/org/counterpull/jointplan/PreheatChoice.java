@@ -2,6 +2,7 @@ package org.counterpull.jointplan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.preheat.AwsPreheatTable;
 import org.counterpull.preheat.MaxInterpass;
@@ -32,6 +33,13 @@ record PreheatChoice(Computed least, double interpassMaxC, List<String> notes) {
           "cold steel is warmed and dried first",
           "C",
           "from memory: AWS D1.1, note to the preheat table");
+
+  private static final Formula CHILL =
+      new Formula(
+          "weak-pass-preheat",
+          "preheat at which a weak pass cools like the one that the thickness asks for",
+          "C",
+          "derived: equal thick-plate t8/5 by EN 1011-2:2001 Annex D");
 
   private static final double COLD_C = 5;
   private static final double WARMED_C = 20;
@@ -95,6 +103,16 @@ record PreheatChoice(Computed least, double interpassMaxC, List<String> notes) {
             + String.join("; ", byComposition.warnings())
             + "): the table of AWS D1.1 is used, category B");
     return byTable;
+  }
+
+  /** The same, raised to what a weak first pass needs so as not to be chilled. */
+  PreheatChoice atLeast(OptionalDouble againstChillC) {
+    if (againstChillC.isEmpty() || againstChillC.getAsDouble() <= least.value()) {
+      return this;
+    }
+    List<String> more = new ArrayList<>(notes);
+    more.add("the machine's first pass alone would be chilled: preheat makes up for its heat");
+    return new PreheatChoice(CHILL.result(againstChillC.getAsDouble()), interpassMaxC, more);
   }
 
   private static double interpass(SteelAtJoint steel, double thickerMm) {
