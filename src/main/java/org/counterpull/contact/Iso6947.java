@@ -2,6 +2,7 @@ package org.counterpull.contact;
 
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.position.WeldingPosition;
 
 /**
  * Welding positions by ISO 6947 from the slope of a line and the direction in which its corner
@@ -30,22 +31,22 @@ final class Iso6947 {
   /**
    * @param up unit vector up: z as the weldment lies, -z turned over
    */
-  static WeldPosition of(
+  static WeldingPosition of(
       LinePath path, DoubleFunction<Corner> corners, WeldLine.Shape shape, Vector3D up) {
     int places = path instanceof LinePath.Straight ? 1 : PLACES;
-    WeldPosition hardest = WeldPosition.PA;
+    WeldingPosition hardest = WeldingPosition.PA;
     for (int i = 0; i < places; i++) {
       Corner corner = corners.apply(path.lengthMm() * (i + 0.5) / places);
-      WeldPosition here = of(corner.tangent(), corner.opening(), shape, up);
+      WeldingPosition here = of(corner.tangent(), corner.opening(), shape, up);
       hardest = hardness(here) > hardness(hardest) ? here : hardest;
     }
     return hardest;
   }
 
-  static WeldPosition of(Vector3D tangent, Vector3D opening, WeldLine.Shape shape, Vector3D up) {
+  static WeldingPosition of(Vector3D tangent, Vector3D opening, WeldLine.Shape shape, Vector3D up) {
     double slope = Math.toDegrees(Math.asin(Math.min(1, Math.abs(tangent.dotProduct(up)))));
     if (slope > VERTICAL_DEG + SLACK_DEG) {
-      return WeldPosition.PF;
+      return WeldingPosition.PF;
     }
     double rise = Math.max(-1, Math.min(1, opening.dotProduct(up)));
     double elevation = Math.toDegrees(Math.asin(rise)) + SLACK_DEG;
@@ -55,25 +56,25 @@ final class Iso6947 {
     };
   }
 
-  private static WeldPosition corner(double elevation) {
+  private static WeldingPosition corner(double elevation) {
     if (elevation >= 67.5) {
-      return WeldPosition.PA;
+      return WeldingPosition.PA;
     } else if (elevation >= 22.5) {
-      return WeldPosition.PB;
+      return WeldingPosition.PB;
     } else if (elevation >= -22.5) {
-      return WeldPosition.PC;
+      return WeldingPosition.PC;
     }
-    return elevation >= -67.5 ? WeldPosition.PD : WeldPosition.PE;
+    return elevation >= -67.5 ? WeldingPosition.PD : WeldingPosition.PE;
   }
 
-  private static WeldPosition groove(double elevation) {
+  private static WeldingPosition groove(double elevation) {
     if (elevation >= 45) {
-      return WeldPosition.PA;
+      return WeldingPosition.PA;
     }
-    return elevation >= -45 ? WeldPosition.PC : WeldPosition.PE;
+    return elevation >= -45 ? WeldingPosition.PC : WeldingPosition.PE;
   }
 
-  private static int hardness(WeldPosition position) {
+  private static int hardness(WeldingPosition position) {
     return switch (position) {
       case PA -> 0;
       case PB -> 1;

@@ -3,6 +3,7 @@ package org.counterpull.contact;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.position.WeldingPosition;
 import org.counterpull.weldment.Side;
 
 /**
@@ -38,8 +39,8 @@ public record WeldLine(
     double secondWallMm,
     Optional<Double> flareRadiusMm,
     double gapMm,
-    WeldPosition position,
-    WeldPosition turnedPosition,
+    WeldingPosition position,
+    WeldingPosition turnedPosition,
     Reach reach) {
 
   /** What kind of weld fits along a line. */

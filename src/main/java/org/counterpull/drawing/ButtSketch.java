@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.counterpull.drawing.SectionSketch.Dimension;
 import org.counterpull.drawing.SectionSketch.Wall;
+import org.counterpull.jointplan.EdgePreparation;
 import org.counterpull.jointplan.JointPlan;
-import org.counterpull.jointplan.Preparation;
 import org.counterpull.jointplan.RunPlan;
 
 /** Two edges that face each other, prepared or not; the first side is on top. */
@@ -30,7 +30,7 @@ final class ButtSketch {
     this.firstRun = firstRun;
     this.secondRun = secondRun;
     t = thicknessMm;
-    Preparation p = joint.preparation();
+    EdgePreparation p = joint.preparation();
     half = p.rootGapMm() / 2;
     firstDepth = Math.min(p.firstDepthMm(), t);
     secondDepth = Math.min(p.secondDepthMm(), t - firstDepth);

@@ -109,7 +109,7 @@ public final class JointPlanner {
       SteelAtJoint steel,
       Part first) {
     return lines.stream()
-        .map(line -> Placing.of(line, weldment.surroundings().canBeTurned()).welding())
+        .map(line -> Placing.of(line, weldment.surroundings().canBeTurned()).position())
         .distinct()
         .map(
             position ->

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.WeldLine;
-import org.counterpull.contact.WeldPosition;
 import org.counterpull.feeding.TransferMode;
+import org.counterpull.position.WeldingPosition;
 import org.counterpull.quantity.Computed;
 
 /**
@@ -30,7 +30,7 @@ public record RunPlan(
     String machine,
     String place,
     boolean turnedOver,
-    WeldPosition position,
+    WeldingPosition position,
     WeldingProcess process,
     Optional<TransferMode> transfer,
     String procedure,

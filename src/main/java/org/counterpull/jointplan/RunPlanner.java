@@ -77,11 +77,11 @@ final class RunPlanner {
 
   private RunPlan run(WeldLine line, boolean second) {
     Placing placing = Placing.of(line, weldment.surroundings().canBeTurned());
-    Optional<Found> row = row(line, placing.welding());
+    Optional<Found> row = row(line, placing.position());
     PassSettings settings = new PassSettings(machine.machine(), point, row.map(Found::procedure));
     double welded = weldedMm(line.path().lengthMm());
     List<PassPlan> passes =
-        beads(line, second, placing.welding()).stream()
+        beads(line, second, placing.position()).stream()
             .map(
                 bead ->
                     settings.pass(
