@@ -91,6 +91,25 @@ final class CoordinateSpace {
     return motions;
   }
 
+  /**
+   * How much rigid motions can do to each coordinate before its terms cancel: the scale of zero.
+   */
+  double[] motionScale() {
+    double[] scale = new double[size];
+    double length = span();
+    List<List<Entry>> entries = entries();
+    for (int b = 0; b < entries.size(); b++) {
+      ElasticBody body = assembly.bodies().get(b);
+      for (Entry entry : entries.get(b)) {
+        Vector3D arm = body.exposed(entry.node).subtract(body.exposed(0));
+        Vector3D turn = arm.crossProduct(entry.displacement).add(entry.turn);
+        double most = Math.max(entry.displacement.getNorm(), turn.getNorm() / length);
+        scale[entry.row] = Math.max(scale[entry.row], most);
+      }
+    }
+    return scale;
+  }
+
   private static void put(double[][] six, int from, int row, Vector3D vector, double factor) {
     six[from][row] += factor * vector.getX();
     six[from + 1][row] += factor * vector.getY();

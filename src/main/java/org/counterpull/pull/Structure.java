@@ -37,12 +37,7 @@ public final class Structure {
     space = new CoordinateSpace(assembly);
     flexibility = space.flexibility();
     motions = space.rigidMotions();
-    motionScale = new double[space.size()];
-    for (double[] motion : motions) {
-      for (int i = 0; i < motion.length; i++) {
-        motionScale[i] = Math.max(motionScale[i], Math.abs(motion[i]));
-      }
-    }
+    motionScale = space.motionScale();
     moved = new double[space.size()][origins];
     atRest = new double[space.size()][origins];
     linkStiffness = new double[assembly.links().size()][];
