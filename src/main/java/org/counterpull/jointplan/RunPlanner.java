@@ -33,6 +33,7 @@ final class RunPlanner {
   private final JointNeeds needs;
   private final SteelAtJoint steel;
   private final ShopMachine machine;
+  private final Placing.Effort effort;
   private final WorkingPoint point;
   private final Optional<Groove> groove;
   private final PreheatChoice preheat;
@@ -45,8 +46,9 @@ final class RunPlanner {
       JointNeeds needs,
       SteelAtJoint steel,
       ShopMachine machine,
-      MachineVerdict verdict,
+      Assessed assessed,
       Optional<Groove> groove) {
+    MachineVerdict verdict = assessed.verdict();
     this.weldment = weldment;
     this.procedures = procedures;
     this.joint = joint;
@@ -54,6 +56,7 @@ final class RunPlanner {
     this.needs = needs;
     this.steel = steel;
     this.machine = machine;
+    this.effort = assessed.effort();
     this.point = verdict.point();
     this.groove = groove;
     double ambientC = weldment.surroundings().ambientC();
@@ -76,7 +79,7 @@ final class RunPlanner {
   }
 
   private RunPlan run(WeldLine line, boolean second) {
-    Placing placing = Placing.of(line, weldment.surroundings().canBeTurned());
+    Placing placing = Placing.of(line, weldment.surroundings().canBeTurned(), effort);
     Optional<Found> row = row(line, placing.position());
     PassSettings settings = new PassSettings(machine.machine(), point, row.map(Found::procedure));
     double welded = weldedMm(line.path().lengthMm());
@@ -96,7 +99,7 @@ final class RunPlanner {
         line,
         machine.machine().name(),
         machine.place(),
-        placing.turnedOver(),
+        placing.lay(),
         placing.position(),
         point.process(),
         settings.transfer(needs.thickerMm()),
