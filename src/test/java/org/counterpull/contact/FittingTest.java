@@ -87,7 +87,7 @@ class FittingTest {
     assertThat(fitting(List.of(tube, thick)).overlaps()).hasSize(1);
   }
 
-  /** A flat welded to the floor of a tube: the walls stand in the way on every side. */
+  /** A flat welded to the floor of a tube: its other walls are in the way on every side. */
   @Test
   void aLineInsideABoxIsOutOfReach() {
     Part box = part("box", new RectangularTube(80, 80, 4, 0), 600, at(0, 0, 0), X, Z);
@@ -116,7 +116,7 @@ class FittingTest {
     assertThat(right.blockedBy()).containsExactly("other");
   }
 
-  /** The leg of an own part that rises in front of the corner is in the way as well. */
+  /** The faces that make the corner do not count, however close the cone runs to them. */
   @Test
   void theCornerItselfIsNotInTheWay() {
     Part stem = part("stem", new Flat(80, 10), 150, at(150, 0, 0), Z, X);

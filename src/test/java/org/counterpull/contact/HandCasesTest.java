@@ -15,6 +15,7 @@ import static org.counterpull.contact.Bench.shaped;
 import java.util.List;
 import java.util.Optional;
 import org.counterpull.contact.WeldLine.Shape;
+import org.counterpull.position.WeldingPosition;
 import org.counterpull.space.Face;
 import org.counterpull.stock.Angle;
 import org.counterpull.stock.Flat;
@@ -142,7 +143,7 @@ class HandCasesTest {
     assertThat(front.flareRadiusMm()).contains(15.0);
     assertThat(front.firstWallMm()).isCloseTo(5, within(EXACT));
     assertThat(front.gapMm()).isCloseTo(2, within(EXACT));
-    assertThat(front.position()).isEqualTo(WeldPosition.PB);
+    assertThat(front.position()).isEqualTo(WeldingPosition.PB);
   }
 
   @Test
@@ -185,7 +186,7 @@ class HandCasesTest {
     assertThat(line(tube, "j/outside").reach().open()).isTrue();
     assertThat(line(tube, "j/inside").reach().share()).isZero();
     assertThat(line(tube, "j/inside").reach().blockedBy()).containsExactly("a");
-    assertThat(line(tube, "j/outside").position()).isEqualTo(WeldPosition.PB);
+    assertThat(line(tube, "j/outside").position()).isEqualTo(WeldingPosition.PB);
   }
 
   @Test

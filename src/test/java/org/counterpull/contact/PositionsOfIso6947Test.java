@@ -12,6 +12,7 @@ import static org.counterpull.contact.Bench.part;
 import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.RotationConvention;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.position.WeldingPosition;
 import org.counterpull.stock.Flat;
 import org.counterpull.stock.RoundBar;
 import org.counterpull.weldment.Part;
@@ -30,52 +31,54 @@ class PositionsOfIso6947Test {
     return Bench.line(contact, run);
   }
 
-  private static WeldPosition fillet(double degreesAboutTheLine) {
+  private static WeldingPosition fillet(double degreesAboutTheLine) {
     return turned(STEM, "j/right", Y, degreesAboutTheLine).position();
   }
 
-  private static WeldPosition butt(double degreesAboutTheLine) {
+  private static WeldingPosition butt(double degreesAboutTheLine) {
     return turned(NEXT, "j/top", Y, degreesAboutTheLine).position();
   }
 
   @Test
   void filletTurnedAboutItsLine() {
-    assertThat(fillet(0)).isEqualTo(WeldPosition.PB);
-    assertThat(fillet(-45)).isEqualTo(WeldPosition.PA);
-    assertThat(fillet(45)).isEqualTo(WeldPosition.PC);
-    assertThat(fillet(90)).isEqualTo(WeldPosition.PD);
-    assertThat(fillet(135)).isEqualTo(WeldPosition.PE);
+    assertThat(fillet(0)).isEqualTo(WeldingPosition.PB);
+    assertThat(fillet(-45)).isEqualTo(WeldingPosition.PA);
+    assertThat(fillet(45)).isEqualTo(WeldingPosition.PC);
+    assertThat(fillet(90)).isEqualTo(WeldingPosition.PD);
+    assertThat(fillet(135)).isEqualTo(WeldingPosition.PE);
   }
 
   @Test
   void buttTurnedAboutItsLine() {
-    assertThat(butt(0)).isEqualTo(WeldPosition.PA);
-    assertThat(butt(90)).isEqualTo(WeldPosition.PC);
-    assertThat(butt(180)).isEqualTo(WeldPosition.PE);
+    assertThat(butt(0)).isEqualTo(WeldingPosition.PA);
+    assertThat(butt(90)).isEqualTo(WeldingPosition.PC);
+    assertThat(butt(180)).isEqualTo(WeldingPosition.PE);
   }
 
   @Test
   void linesStoodUpAreVertical() {
-    assertThat(turned(STEM, "j/right", X, 90).position()).isEqualTo(WeldPosition.PF);
-    assertThat(turned(NEXT, "j/top", X, 90).position()).isEqualTo(WeldPosition.PF);
-    assertThat(turned(NEXT, "j/top", X, 46).position()).isEqualTo(WeldPosition.PF);
-    assertThat(turned(NEXT, "j/top", X, 40).position()).isEqualTo(WeldPosition.PA);
+    assertThat(turned(STEM, "j/right", X, 90).position()).isEqualTo(WeldingPosition.PF);
+    assertThat(turned(NEXT, "j/top", X, 90).position()).isEqualTo(WeldingPosition.PF);
+    assertThat(turned(NEXT, "j/top", X, 46).position()).isEqualTo(WeldingPosition.PF);
+    assertThat(turned(NEXT, "j/top", X, 40).position()).isEqualTo(WeldingPosition.PA);
   }
 
   @Test
   void turnedOverIsTheOtherWayUp() {
-    assertThat(turned(STEM, "j/right", Y, 0).turnedPosition()).isEqualTo(WeldPosition.PD);
-    assertThat(turned(NEXT, "j/top", Y, 0).turnedPosition()).isEqualTo(WeldPosition.PE);
-    assertThat(turned(NEXT, "j/bottom", Y, 0).turnedPosition()).isEqualTo(WeldPosition.PA);
+    assertThat(turned(STEM, "j/right", Y, 0).position(Lay.TURNED_OVER))
+        .isEqualTo(WeldingPosition.PD);
+    assertThat(turned(NEXT, "j/top", Y, 0).position(Lay.TURNED_OVER)).isEqualTo(WeldingPosition.PE);
+    assertThat(turned(NEXT, "j/bottom", Y, 0).position(Lay.TURNED_OVER))
+        .isEqualTo(WeldingPosition.PA);
   }
 
   @Test
   void turningAboutTheVerticalChangesNothing() {
     for (int degrees = 0; degrees < 360; degrees += 7) {
       for (String run : new String[] {"j/left", "j/right", "j/front", "j/back"}) {
-        assertThat(turned(STEM, run, Z, degrees).position()).isEqualTo(WeldPosition.PB);
+        assertThat(turned(STEM, run, Z, degrees).position()).isEqualTo(WeldingPosition.PB);
       }
-      assertThat(turned(NEXT, "j/front", Z, degrees).position()).isEqualTo(WeldPosition.PF);
+      assertThat(turned(NEXT, "j/front", Z, degrees).position()).isEqualTo(WeldingPosition.PF);
     }
   }
 
@@ -83,7 +86,7 @@ class PositionsOfIso6947Test {
   @Test
   void aCircleOnAnUprightPlateHasItsHardestPosition() {
     Part bar = part("a", new RoundBar(30), 60, at(150, 0, 0), Z, X);
-    assertThat(turned(bar, "j/outside", X, 90).position()).isEqualTo(WeldPosition.PD);
-    assertThat(turned(bar, "j/outside", X, 0).position()).isEqualTo(WeldPosition.PB);
+    assertThat(turned(bar, "j/outside", X, 90).position()).isEqualTo(WeldingPosition.PD);
+    assertThat(turned(bar, "j/outside", X, 0).position()).isEqualTo(WeldingPosition.PB);
   }
 }
