@@ -16,6 +16,10 @@ public final class ThermalMaterial {
   private static final int NODES = 2049;
   private static final double LOW_C = -100;
   private static final int SPAN_K = 3100;
+
+  /** Coldest place for which steps are kept stable. */
+  private static final double COLDEST_C = -40;
+
   private static final double TO_J_PER_MM3 = 1e-9;
   private static final double TO_W_PER_MMK = 1e-3;
 
@@ -112,20 +116,29 @@ public final class ThermalMaterial {
     return lowJPerMm3 + (i + part) / nodesPerJ;
   }
 
-  /** Greatest diffusivity anywhere in the table, mm2/s. */
+  /** Greatest diffusivity above -40 C, mm2/s. */
   public double greatestDiffusivityMm2PerS() {
-    return steepest(theta);
+    return steepest(theta, 1);
   }
 
-  /** Greatest rise of temperature per enthalpy anywhere in the table, K per J/mm3. */
+  /** Greatest rise of temperature per enthalpy above -40 C, K per J/mm3. */
   public double greatestKPerJMm3() {
-    return steepest(tempC);
+    return steepest(tempC, 1);
   }
 
-  private double steepest(double[] values) {
+  /** Greatest conductivity above -40 C, W/mmK. */
+  public double greatestConductivityWPerMmK() {
+    return steepest(theta, 0);
+  }
+
+  /** Steepest slope over the enthalpy (1) or over the temperature (0). */
+  private double steepest(double[] values, int overEnthalpy) {
     double steepest = 0;
     for (int i = 0; i + 1 < NODES; i++) {
-      steepest = Math.max(steepest, (values[i + 1] - values[i]) * nodesPerJ);
+      if (tempC[i + 1] > COLDEST_C) {
+        double run = overEnthalpy == 1 ? 1 / nodesPerJ : tempC[i + 1] - tempC[i];
+        steepest = Math.max(steepest, (values[i + 1] - values[i]) / run);
+      }
     }
     return steepest;
   }

@@ -1,0 +1,85 @@
+package org.counterpull.heat.solve;
+
+import java.util.List;
+import org.counterpull.heat.link.Pair;
+
+/**
+ * A link between a block that is stepped finely and one that waits: the waiting side's temperature
+ * is held, and what crosses is added up to be given to it when its own longer step comes.
+ */
+final class Border {
+  private final LinkTerms terms;
+  private final boolean aMoves;
+  private final double[] first;
+  private double[] stage;
+  private double[] older;
+  private final double[] crossedJ;
+
+  Border(LinkTerms terms, boolean aMoves) {
+    this.terms = terms;
+    this.aMoves = aMoves;
+    int pairs = terms.link.pairs().size();
+    this.first = new double[pairs];
+    this.stage = new double[pairs];
+    this.older = new double[pairs];
+    this.crossedJ = new double[pairs];
+  }
+
+  LinkTerms terms() {
+    return terms;
+  }
+
+  /** Power at the start of a step, and the first stage of its sum. */
+  void start(double stepTimesRate) {
+    java.util.Arrays.fill(first, 0);
+    move(first);
+    for (int n = 0; n < first.length; n++) {
+      older[n] = 0;
+      stage[n] = stepTimesRate * first[n];
+    }
+  }
+
+  /** Later stages, by the same weights as the cells' own. */
+  void next(double mu, double nu, double rate, double firstRate) {
+    double[] power = new double[first.length];
+    move(power);
+    for (int n = 0; n < power.length; n++) {
+      older[n] = mu * stage[n] + nu * older[n] + rate * power[n] + firstRate * first[n];
+    }
+    double[] newest = older;
+    older = stage;
+    stage = newest;
+  }
+
+  void accept() {
+    for (int n = 0; n < crossedJ.length; n++) {
+      crossedJ[n] += stage[n];
+    }
+  }
+
+  /** Power into the moving side is taken up by its cells; each pair's power is noted. */
+  private void move(double[] power) {
+    if (!terms.laid()) {
+      return;
+    }
+    List<Pair> pairs = terms.link.pairs();
+    BlockField moving = aMoves ? terms.a : terms.b;
+    for (int n = 0; n < power.length; n++) {
+      Pair pair = pairs.get(n);
+      double intoA = terms.powerW(pair);
+      power[n] = aMoves ? -intoA : intoA;
+      moving.net()[aMoves ? pair.a().cell() : pair.b().cell()] -= power[n];
+    }
+  }
+
+  /** Spreads what crossed over the waiting side's step, as a power into its cells. */
+  void give(double stepS) {
+    List<Pair> pairs = terms.link.pairs();
+    BlockField waiting = aMoves ? terms.b : terms.a;
+    for (int n = 0; n < crossedJ.length; n++) {
+      Pair pair = pairs.get(n);
+      int cell = aMoves ? pair.b().cell() : pair.a().cell();
+      waiting.source()[cell] += crossedJ[n] / stepS;
+    }
+  }
+}
