@@ -12,8 +12,8 @@ package org.counterpull.heat.face;
  */
 public record Exchange(
     double bodyC, double fixedWPerM2K, double hotNatural, double coldNatural, double emissivity) {
-  /** Stefan-Boltzmann constant, W/m2K4. */
-  public static final double SIGMA = 5.670e-8;
+  /** Stefan-Boltzmann constant, W/m2K4; CODATA 2018. */
+  public static final double SIGMA = 5.670374e-8;
 
   private static final double KELVIN = 273.15;
   private static final double W_PER_MM2K = 1e-6;

@@ -1,68 +1,47 @@
 package org.counterpull.heat.material;
 
-import java.util.function.DoubleUnaryOperator;
+import org.counterpull.material.Metal;
 
-/** The metals that the heat engine knows by name, from -100 C through melting. */
+/**
+ * The metals that the heat engine knows by name, from cold through melting: {@link Metal} inside
+ * its standard's range, its end values and {@code melting.csv} beyond.
+ */
 public final class HeatMaterials {
   private HeatMaterials() {}
 
-  /** Carbon steel: EN 1993-1-2 to 1200 C, then {@code melting.csv}. */
+  /** A metal by the standards, with melting. */
+  public static ThermalMaterial of(Metal metal) {
+    return switch (metal) {
+      case CARBON_STEEL -> melting("carbon steel", metal, MeltingTable.of("carbon steel"));
+      case STAINLESS_STEEL -> melting("stainless steel", metal, MeltingTable.of("stainless"));
+      case ALUMINIUM_6XXX -> melting("aluminium 6xxx", metal, MeltingTable.of("aluminium"));
+      case ALUMINIUM_5XXX -> melting("aluminium 5xxx", metal, MeltingTable.of("aluminium"));
+    };
+  }
+
   public static ThermalMaterial carbonSteel() {
-    return melting(
-        "carbon steel",
-        "carbon steel",
-        CarbonSteelHeat.DENSITY_KG_PER_M3,
-        CarbonSteelHeat.UPPER_LIMIT_C,
-        CarbonSteelHeat::specificHeatJPerKgK,
-        CarbonSteelHeat::conductivityWPerMK);
+    return of(Metal.CARBON_STEEL);
   }
 
-  /** Austenitic stainless steel: EN 1993-1-2 Annex C to 1200 C, then {@code melting.csv}. */
   public static ThermalMaterial stainless() {
-    return melting(
-        "stainless",
-        "stainless",
-        StainlessHeat.DENSITY_KG_PER_M3,
-        StainlessHeat.UPPER_LIMIT_C,
-        StainlessHeat::specificHeatJPerKgK,
-        StainlessHeat::conductivityWPerMK);
+    return of(Metal.STAINLESS_STEEL);
   }
 
-  /** Aluminium 3xxx and 6xxx: EN 1999-1-2 to 500 C, then {@code melting.csv}. */
+  /** 3xxx and 6xxx alloys. */
   public static ThermalMaterial aluminium6xxx() {
-    return melting(
-        "aluminium 6xxx",
-        "aluminium",
-        AluminiumHeat.DENSITY_KG_PER_M3,
-        AluminiumHeat.UPPER_LIMIT_C,
-        AluminiumHeat::specificHeatJPerKgK,
-        AluminiumHeat::conductivity6xxxWPerMK);
+    return of(Metal.ALUMINIUM_6XXX);
   }
 
-  /** Aluminium 5xxx and 7xxx: EN 1999-1-2 to 500 C, then {@code melting.csv}. */
+  /** 5xxx and 7xxx alloys. */
   public static ThermalMaterial aluminium5xxx() {
-    return melting(
-        "aluminium 5xxx",
-        "aluminium",
-        AluminiumHeat.DENSITY_KG_PER_M3,
-        AluminiumHeat.UPPER_LIMIT_C,
-        AluminiumHeat::specificHeatJPerKgK,
-        AluminiumHeat::conductivity5xxxWPerMK);
+    return of(Metal.ALUMINIUM_5XXX);
   }
 
-  private static ThermalMaterial melting(
-      String name,
-      String meltingRow,
-      double densityKgPerM3,
-      double upperLimitC,
-      DoubleUnaryOperator specificHeat,
-      DoubleUnaryOperator conductivity) {
-    Melting melting = MeltingTable.of(meltingRow);
-    // The standards' laws end at upperLimitC: above it the last solid value is held.
+  private static ThermalMaterial melting(String name, Metal metal, Melting melting) {
     return ThermalMaterial.of(
         name,
-        densityKgPerM3,
-        t -> melting.specificHeatJPerKgK(t, specificHeat.applyAsDouble(Math.min(t, upperLimitC))),
-        t -> melting.conductivityWPerMK(t, conductivity.applyAsDouble(Math.min(t, upperLimitC))));
+        metal.densityKgPerM3(),
+        t -> melting.specificHeatJPerKgK(t, metal.specificHeatJPerKgK(t)),
+        t -> melting.conductivityWPerMK(t, metal.conductivityWPerMK(t)));
   }
 }

@@ -10,7 +10,7 @@ import java.util.Map;
 
 /** Reads {@code melting.csv}: the stated values above the standards' ranges. */
 final class MeltingTable {
-  private static final String RESOURCE = "melting.csv";
+  private static final String RESOURCE = "/heat/melting.csv";
 
   private MeltingTable() {}
 
