@@ -60,12 +60,26 @@ final class Axis {
     return Math.max(0, Math.min(Math.max(0, cells - 2), lower));
   }
 
-  /** Weight of the upper of those two cells; held at the outer centres. */
+  /**
+   * Weight of the upper of those two cells. Beyond the outer centres the value follows a parabola
+   * that is level at the face, as it is where little heat leaves there; outside it is held.
+   */
   double part(int below, double place) {
     if (cells == 1) {
       return 0;
     }
-    double span = centre(below + 1) - centre(below);
-    return Math.max(0, Math.min(1, (place - centre(below)) / span));
+    double lower = centre(below);
+    double upper = centre(below + 1);
+    if (place < lower) {
+      return -level(Math.max(0, place - low()), lower - low(), upper - low());
+    }
+    if (place > upper) {
+      return 1 + level(Math.max(0, high() - place), high() - upper, high() - lower);
+    }
+    return (place - lower) / (upper - lower);
+  }
+
+  private static double level(double at, double near, double far) {
+    return (near * near - at * at) / (far * far - near * near);
   }
 }

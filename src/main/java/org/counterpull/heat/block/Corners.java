@@ -22,13 +22,13 @@ final class Corners {
       int b = n >> 1 & 1;
       int c = n >> 2;
       double weight = (a == 0 ? 1 - u : u) * (b == 0 ? 1 - v : v) * (c == 0 ? 1 - w : w);
-      if (weight > 0 && grid.solid(index[0][a], index[1][b], index[2][c])) {
+      if (weight != 0 && grid.solid(index[0][a], index[1][b], index[2][c])) {
         cells[used] = grid.cell(index[0][a], index[1][b], index[2][c]);
         weights[used++] = weight;
         sum += weight;
       }
     }
-    if (used == 0) {
+    if (used == 0 || Math.abs(sum) < 1e-6) {
       throw new IllegalArgumentException("no metal near the point");
     }
     for (int n = 0; n < used; n++) {

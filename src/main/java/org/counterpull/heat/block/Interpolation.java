@@ -1,6 +1,8 @@
 package org.counterpull.heat.block;
 
-/** Cells and weights that give a value at a point; the weights add up to 1. */
+/**
+ * Cells and weights that give a value at a point; the weights add up to 1, some may be negative.
+ */
 public record Interpolation(int[] cells, double[] weights) {
 
   public Interpolation {
