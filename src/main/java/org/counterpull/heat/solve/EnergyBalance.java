@@ -16,9 +16,9 @@ public record EnergyBalance(
     return toAirJ + toBodiesJ;
   }
 
-  /** What is missing, as a share of the largest term. */
+  /** What is missing, as a share of the largest term; of 1 J where nothing larger moved. */
   public double imbalance() {
-    double scale = Math.max(Math.abs(inJ), Math.max(Math.abs(storedJ), Math.abs(lostJ())));
-    return scale == 0 ? 0 : Math.abs(inJ - storedJ - lostJ()) / scale;
+    double largest = Math.max(Math.abs(inJ), Math.max(Math.abs(storedJ), Math.abs(lostJ())));
+    return Math.abs(inJ - storedJ - lostJ()) / Math.max(1, largest);
   }
 }

@@ -81,6 +81,11 @@ public final class Simulation {
     ratesKnown = false;
   }
 
+  /** Length of the first step, where it is known to be good; otherwise it is felt for. */
+  void begin(double stepS) {
+    nextStepS = stepS;
+  }
+
   /** Lets somebody watch, and stop it. */
   public void watch(Progress watcher) {
     this.progress = watcher;
