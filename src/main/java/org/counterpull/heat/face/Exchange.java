@@ -21,6 +21,11 @@ public record Exchange(
   /** Nothing is exchanged. */
   public static final Exchange NONE = new Exchange(0, 0, 0, 0, 0);
 
+  /** Whether nothing is ever exchanged. */
+  public boolean nothing() {
+    return fixedWPerM2K == 0 && hotNatural == 0 && coldNatural == 0 && emissivity == 0;
+  }
+
   /** The coefficient in W/mm2K at a surface temperature in C. */
   public double coefficientWPerMm2K(double surfaceC) {
     double h = fixedWPerM2K;

@@ -1,5 +1,6 @@
 package org.counterpull.heat.solve;
 
+import java.util.Arrays;
 import java.util.List;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.block.Edge;
@@ -7,21 +8,29 @@ import org.counterpull.heat.material.ThermalMaterial;
 
 /** The state of one block in a simulation, and the arithmetic over its cells. */
 final class BlockField {
+  /** Cells that are worked on while they are in the nearest cache. */
+  private static final int TILE = 2048;
+
   private final Block block;
   private final ThermalMaterial material;
   private final SurfaceTerms surface;
   private final List<Edge> edges;
-  private final double[] perVolume;
+  private final Kernel.Lattice lattice;
+  private final int[] halfFrom;
+  private final int[] termFrom;
+  private final double[][] lostW = new double[Crew.HALVES][SurfaceTerms.ACCOUNTS];
   private final double[] source;
   private final double[] net;
-  private final double[] theta;
   private final double[] peak;
+  private double[] theta;
+  private double[] nextTheta;
   private double[] now;
   private double[] stage;
   private double[] older;
   private double[] firstRate;
   private double[] lastRate;
-  private final double[] lostW = new double[SurfaceTerms.ACCOUNTS];
+  private boolean secondStage;
+  private double rateKPerS;
 
   BlockField(Block block, SurfaceTerms surface, double startC) {
     this.block = block;
@@ -29,20 +38,32 @@ final class BlockField {
     this.surface = surface;
     this.edges = block.edges();
     int size = block.size();
-    this.perVolume = new double[size];
+    double[] perVolume = new double[size];
     for (int p = 0; p < size; p++) {
       double v = block.volumeMm3()[p];
       perVolume[p] = v > 0 ? 1 / v : 0;
     }
+    this.lattice =
+        new Kernel.Lattice(
+            block.strides()[1],
+            block.strides()[2],
+            block.shapeMm(0),
+            block.shapeMm(1),
+            block.shapeMm(2),
+            perVolume);
+    int middle = (block.first() + block.end()) / 2;
+    this.halfFrom = new int[] {block.first(), middle, block.end()};
+    this.termFrom = new int[] {0, surface.from(middle), surface.from(block.end())};
     this.source = new double[size];
     this.net = new double[size];
     this.theta = new double[size];
+    this.nextTheta = new double[size];
     this.now = new double[size];
     this.stage = new double[size];
     this.older = new double[size];
     this.firstRate = new double[size];
     this.lastRate = new double[size];
-    java.util.Arrays.fill(now, material.enthalpyJPerMm3(startC));
+    Arrays.fill(now, material.enthalpyJPerMm3(startC));
     this.peak = now.clone();
   }
 
@@ -88,22 +109,32 @@ final class BlockField {
     return source;
   }
 
-  /** Power lost by account in the last evaluation. */
-  double[] lostW() {
-    return lostW;
+  /** Fastest change of a cell in the last step, K/s. */
+  double rateKPerS() {
+    return rateKPerS;
+  }
+
+  /** Power lost to an account in the stage. */
+  double lostW(int account) {
+    return lostW[0][account] + lostW[1][account];
   }
 
   /** Makes the present state the stage that is worked on. */
-  void begin() {
-    System.arraycopy(now, 0, stage, 0, now.length);
+  void begin(int half) {
+    int lo = halfFrom[half];
+    int hi = halfFrom[half + 1];
+    System.arraycopy(now, lo, stage, lo, hi - lo);
+    System.arraycopy(source, lo, net, lo, hi - lo);
+    material.theta(stage, theta, lo, hi);
+    takeSurface(half, stage);
   }
 
-  /** Works out what enters the cells from arcs, surface and extra paths, for the stage. */
-  void exchange() {
-    material.theta(stage, theta, 0, stage.length);
-    System.arraycopy(source, 0, net, 0, net.length);
-    java.util.Arrays.fill(lostW, 0);
-    surface.take(material, stage, net, lostW);
+  private void takeSurface(int half, double[] enthalpy) {
+    surface.take(termFrom[half], termFrom[half + 1], material, enthalpy, net, lostW[half]);
+  }
+
+  /** What passes between cells that are not neighbours in the lattice. */
+  void passEdges() {
     for (Edge e : edges) {
       double power = e.shapeMm() * (theta[e.cellB()] - theta[e.cellA()]);
       net[e.cellA()] += power;
@@ -112,71 +143,53 @@ final class BlockField {
   }
 
   /** Keeps the rate of the stage as that of the start of the step. */
-  void rateAtStart() {
-    rate(firstRate);
+  void rateAtStart(int half) {
+    Kernel.rate(lattice, halfFrom[half], halfFrom[half + 1], theta, net, firstRate);
   }
 
   /** Keeps the rate of the stage as that of the end of the step. */
-  void rateAtEnd() {
-    rate(lastRate);
+  void rateAtEnd(int half) {
+    Kernel.rate(lattice, halfFrom[half], halfFrom[half + 1], theta, net, lastRate);
   }
 
-  private void rate(double[] out) {
-    int sy = block.strides()[1];
-    int sz = block.strides()[2];
-    double[] gx = block.shapeMm(0);
-    double[] gy = block.shapeMm(1);
-    double[] gz = block.shapeMm(2);
-    for (int p = block.first(), end = block.end(); p < end; p++) {
-      double t = theta[p];
-      double flux =
-          gx[p] * (theta[p + 1] - t)
-              + gx[p - 1] * (theta[p - 1] - t)
-              + gy[p] * (theta[p + sy] - t)
-              + gy[p - sy] * (theta[p - sy] - t)
-              + gz[p] * (theta[p + sz] - t)
-              + gz[p - sz] * (theta[p - sz] - t);
-      out[p] = (flux + net[p]) * perVolume[p];
-    }
-  }
-
-  /** First stage of a step. */
-  void firstStage(double stepTimesRate) {
-    System.arraycopy(now, 0, older, 0, now.length);
-    for (int p = block.first(), end = block.end(); p < end; p++) {
+  /** First stage of a step, and the surface's powers in it. */
+  void firstStage(int half, double stepTimesRate) {
+    int hi = halfFrom[half + 1];
+    for (int p = halfFrom[half]; p < hi; p++) {
       stage[p] = now[p] + stepTimesRate * firstRate[p];
     }
+    material.theta(stage, theta, halfFrom[half], hi);
+    System.arraycopy(source, halfFrom[half], net, halfFrom[half], hi - halfFrom[half]);
+    takeSurface(half, stage);
   }
 
-  /** A later stage: {@code mu stage + nu older + start now + rate L(stage) + first L(now)}. */
-  void nextStage(double mu, double nu, double start, double rate, double first) {
-    int sy = block.strides()[1];
-    int sz = block.strides()[2];
-    double[] gx = block.shapeMm(0);
-    double[] gy = block.shapeMm(1);
-    double[] gz = block.shapeMm(2);
-    double[] th = theta;
-    double[] y = stage;
-    double[] y2 = older;
-    for (int p = block.first(), end = block.end(); p < end; p++) {
-      double t = th[p];
-      double flux =
-          gx[p] * (th[p + 1] - t)
-              + gx[p - 1] * (th[p - 1] - t)
-              + gy[p] * (th[p + sy] - t)
-              + gy[p - sy] * (th[p - sy] - t)
-              + gz[p] * (th[p + sz] - t)
-              + gz[p - sz] * (th[p - sz] - t);
-      y2[p] =
-          mu * y[p]
-              + nu * y2[p]
-              + start * now[p]
-              + rate * ((flux + net[p]) * perVolume[p])
-              + first * firstRate[p];
+  /** Makes ready for the first of the later stages. */
+  void startStages() {
+    secondStage = true;
+  }
+
+  /** Works out a later stage into a spare array, and the surface's powers in it. */
+  void nextStage(int half, Kernel.Weights weights) {
+    double[][] states = {stage, secondStage ? now : older, now, firstRate};
+    int end = halfFrom[half + 1];
+    for (int lo = halfFrom[half]; lo < end; lo += TILE) {
+      int hi = Math.min(end, lo + TILE);
+      Kernel.stage(lattice, lo, hi, theta, net, weights, states, older);
+      material.theta(older, nextTheta, lo, hi);
+      System.arraycopy(source, lo, net, lo, hi - lo);
     }
+    takeSurface(half, older);
+  }
+
+  /** Makes that array the stage. */
+  void turn() {
+    secondStage = false;
     double[] newest = older;
     older = stage;
     stage = newest;
+    double[] newestTheta = nextTheta;
+    nextTheta = theta;
+    theta = newestTheta;
   }
 
   /**
@@ -195,16 +208,19 @@ final class BlockField {
   }
 
   /** Makes the stage the present state; the rate at its end is the next one's at its start. */
-  void accept() {
+  void accept(double stepS) {
     double[] old = now;
     now = stage;
     stage = old;
     double[] rates = firstRate;
     firstRate = lastRate;
     lastRate = rates;
+    double most = 0;
     for (int p = block.first(), end = block.end(); p < end; p++) {
       peak[p] = Math.max(peak[p], now[p]);
+      most = Math.max(most, Math.abs(now[p] - old[p]));
     }
+    rateKPerS = most * material.greatestKPerJMm3() / stepS;
   }
 
   /** Heat in the block above 0 C. */
@@ -239,7 +255,7 @@ final class BlockField {
   double stiffness(double[] conductance) {
     double worst = 0;
     for (int p = block.first(), end = block.end(); p < end; p++) {
-      worst = Math.max(worst, conductance[p] * perVolume[p]);
+      worst = Math.max(worst, conductance[p] * lattice.perVolume()[p]);
     }
     return worst * material.greatestKPerJMm3();
   }

@@ -11,6 +11,7 @@ final class Border {
   private final LinkTerms terms;
   private final boolean aMoves;
   private final double[] first;
+  private final double[] power;
   private double[] stage;
   private double[] older;
   private final double[] crossedJ;
@@ -20,6 +21,7 @@ final class Border {
     this.aMoves = aMoves;
     int pairs = terms.link.pairs().size();
     this.first = new double[pairs];
+    this.power = new double[pairs];
     this.stage = new double[pairs];
     this.older = new double[pairs];
     this.crossedJ = new double[pairs];
@@ -29,10 +31,13 @@ final class Border {
     return terms;
   }
 
-  /** Power at the start of a step, and the first stage of its sum. */
-  void start(double stepTimesRate) {
-    java.util.Arrays.fill(first, 0);
+  /** Power at the start of a step. */
+  void start() {
     move(first);
+  }
+
+  /** The first stage of its sum. */
+  void firstStage(double stepTimesRate) {
     for (int n = 0; n < first.length; n++) {
       older[n] = 0;
       stage[n] = stepTimesRate * first[n];
@@ -40,11 +45,10 @@ final class Border {
   }
 
   /** Later stages, by the same weights as the cells' own. */
-  void next(double mu, double nu, double rate, double firstRate) {
-    double[] power = new double[first.length];
+  void next(Kernel.Weights w) {
     move(power);
     for (int n = 0; n < power.length; n++) {
-      older[n] = mu * stage[n] + nu * older[n] + rate * power[n] + firstRate * first[n];
+      older[n] = w.mu() * stage[n] + w.nu() * older[n] + w.rate() * power[n] + w.first() * first[n];
     }
     double[] newest = older;
     older = stage;
@@ -58,17 +62,18 @@ final class Border {
   }
 
   /** Power into the moving side is taken up by its cells; each pair's power is noted. */
-  private void move(double[] power) {
+  private void move(double[] into) {
     if (!terms.laid()) {
+      java.util.Arrays.fill(into, 0);
       return;
     }
     List<Pair> pairs = terms.link.pairs();
     BlockField moving = aMoves ? terms.a : terms.b;
-    for (int n = 0; n < power.length; n++) {
+    for (int n = 0; n < into.length; n++) {
       Pair pair = pairs.get(n);
       double intoA = terms.powerW(pair);
-      power[n] = aMoves ? -intoA : intoA;
-      moving.net()[aMoves ? pair.a().cell() : pair.b().cell()] -= power[n];
+      into[n] = aMoves ? -intoA : intoA;
+      moving.net()[aMoves ? pair.a().cell() : pair.b().cell()] -= into[n];
     }
   }
 

@@ -8,16 +8,17 @@ final class Group {
   private final List<BlockField> fields;
   private final List<LinkTerms> inner = new ArrayList<>();
   private final List<Border> borders;
+  private final int cells;
+  private final double stiffness;
   private final double[] lostFirst = new double[SurfaceTerms.ACCOUNTS];
   private double[] lost = new double[SurfaceTerms.ACCOUNTS];
   private double[] lostOlder = new double[SurfaceTerms.ACCOUNTS];
-  private final double stiffness;
-  private long cellUpdates;
 
   Group(List<BlockField> fields, List<LinkTerms> links, List<Border> borders, double stiffness) {
     this.fields = fields;
     this.borders = borders;
     this.stiffness = stiffness;
+    this.cells = fields.stream().mapToInt(f -> f.block().grid().cells()).sum();
     for (LinkTerms link : links) {
       if (fields.contains(link.a) && fields.contains(link.b)) {
         inner.add(link);
@@ -29,8 +30,12 @@ final class Group {
     return fields;
   }
 
-  long cellUpdates() {
-    return cellUpdates;
+  int cells() {
+    return cells;
+  }
+
+  List<Border> borders() {
+    return borders;
   }
 
   /** Tells surfaces and links which step comes. */
@@ -42,49 +47,45 @@ final class Group {
 
   /** Rates of change at the present state. */
   void rateAtStart() {
-    fields.forEach(BlockField::begin);
-    evaluate();
+    Crew.run(cells, half -> fields.forEach(f -> f.begin(half)));
+    pass();
+    borders.forEach(Border::start);
     sumLost(lostFirst);
-    // The borders' share is added when the step is known; rates without it are completed there.
-    if (borders.isEmpty()) {
-      fields.forEach(BlockField::rateAtStart);
-    }
+    Crew.run(cells, half -> fields.forEach(f -> f.rateAtStart(half)));
   }
 
-  /** Works out the state after a step from the present one and its rate. */
-  void stages(double stepS) {
+  /**
+   * Works out the state after a step from the present one and its rate.
+   *
+   * @return cells times stages
+   */
+  long stages(double stepS) {
     LegendreStages weights = new LegendreStages(LegendreStages.needed(stiffness * stepS));
-    double h1 = weights.rate[1] * stepS;
-    if (!borders.isEmpty()) {
-      borders.forEach(b -> b.start(h1));
-      fields.forEach(BlockField::rateAtStart);
-    }
-    fields.forEach(f -> f.firstStage(h1));
+    double first = weights.rate[1] * stepS;
+    Crew.run(cells, half -> fields.forEach(f -> f.firstStage(half, first)));
+    borders.forEach(b -> b.firstStage(first));
     for (int a = 0; a < lost.length; a++) {
       lostOlder[a] = 0;
-      lost[a] = h1 * lostFirst[a];
+      lost[a] = first * lostFirst[a];
     }
+    fields.forEach(BlockField::startStages);
     for (int j = 2; j <= weights.stages; j++) {
-      evaluate();
-      double mu = weights.mu[j];
-      double nu = weights.nu[j];
-      double rate = weights.rate[j] * stepS;
-      double first = weights.firstRate[j] * stepS;
-      double start = weights.start(j);
-      borders.forEach(b -> b.next(mu, nu, rate, first));
-      fields.forEach(f -> f.nextStage(mu, nu, start, rate, first));
-      lostStage(mu, nu, rate, first);
+      Kernel.Weights w = weights.of(j, stepS);
+      pass();
+      borders.forEach(b -> b.next(w));
+      lostStage(w);
+      Crew.run(cells, half -> fields.forEach(f -> f.nextStage(half, w)));
+      fields.forEach(BlockField::turn);
     }
-    for (BlockField f : fields) {
-      cellUpdates += (long) weights.stages * f.block().grid().cells();
-    }
+    return (long) weights.stages * cells;
   }
 
-  private void lostStage(double mu, double nu, double rate, double first) {
+  private void lostStage(Kernel.Weights w) {
     double[] power = new double[lost.length];
     sumLost(power);
     for (int a = 0; a < lost.length; a++) {
-      lostOlder[a] = mu * lost[a] + nu * lostOlder[a] + rate * power[a] + first * lostFirst[a];
+      lostOlder[a] =
+          w.mu() * lost[a] + w.nu() * lostOlder[a] + w.rate() * power[a] + w.first() * lostFirst[a];
     }
     double[] newest = lostOlder;
     lostOlder = lost;
@@ -93,8 +94,8 @@ final class Group {
 
   /** Estimated error of the step that was worked out, K. */
   double errorK(double stepS) {
-    evaluate();
-    fields.forEach(BlockField::rateAtEnd);
+    pass();
+    Crew.run(cells, half -> fields.forEach(f -> f.rateAtEnd(half)));
     double worst = 0;
     for (BlockField f : fields) {
       worst = Math.max(worst, f.errorK(stepS));
@@ -103,8 +104,8 @@ final class Group {
   }
 
   /** Makes the step's end the present; adds what was lost in it by account, J. */
-  void accept(double[] lostJ) {
-    fields.forEach(BlockField::accept);
+  void accept(double stepS, double[] lostJ) {
+    fields.forEach(f -> f.accept(stepS));
     borders.forEach(Border::accept);
     for (int a = 0; a < lost.length; a++) {
       lostJ[a] += lost[a];
@@ -116,8 +117,9 @@ final class Group {
     sumLost(lostFirst);
   }
 
-  private void evaluate() {
-    fields.forEach(BlockField::exchange);
+  /** What passes between cells other than over the lattice, in the stage. */
+  private void pass() {
+    fields.forEach(BlockField::passEdges);
     for (LinkTerms link : inner) {
       if (link.laid()) {
         link.exchange();
@@ -126,10 +128,10 @@ final class Group {
   }
 
   private void sumLost(double[] power) {
-    java.util.Arrays.fill(power, 0);
-    for (BlockField f : fields) {
-      for (int a = 0; a < power.length; a++) {
-        power[a] += f.lostW()[a];
+    for (int a = 0; a < power.length; a++) {
+      power[a] = 0;
+      for (BlockField f : fields) {
+        power[a] += f.lostW(a);
       }
     }
   }

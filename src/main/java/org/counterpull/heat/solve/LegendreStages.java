@@ -13,10 +13,10 @@ final class LegendreStages {
   private static final double MARGIN = 1.05;
 
   final int stages;
-  final double[] mu;
-  final double[] nu;
+  private final double[] mu;
+  private final double[] nu;
   final double[] rate;
-  final double[] firstRate;
+  private final double[] firstRate;
 
   LegendreStages(int stages) {
     this.stages = stages;
@@ -34,9 +34,14 @@ final class LegendreStages {
     }
   }
 
-  /** Weight of the state at the start of the step in a stage. */
-  double start(int stage) {
-    return 1 - mu[stage] - nu[stage];
+  /** Weights of a stage from the second on, for a step. */
+  Kernel.Weights of(int stage, double stepS) {
+    return new Kernel.Weights(
+        mu[stage],
+        nu[stage],
+        1 - mu[stage] - nu[stage],
+        rate[stage] * stepS,
+        firstRate[stage] * stepS);
   }
 
   private static double b(int j) {
@@ -53,10 +58,5 @@ final class LegendreStages {
     double s = 0.5 * (Math.sqrt(9 + 8 * MARGIN * stiffness) - 1);
     int stages = Math.max(3, (int) Math.ceil(s));
     return stages % 2 == 0 ? stages + 1 : stages;
-  }
-
-  /** Longest stable step times the largest rate of decay, for a number of stages. */
-  static double stable(int stages) {
-    return (stages * (double) stages + stages - 2) / (2 * MARGIN);
   }
 }

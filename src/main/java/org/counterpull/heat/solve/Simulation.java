@@ -10,8 +10,8 @@ import java.util.function.ToDoubleFunction;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.block.Patch;
 import org.counterpull.heat.block.Vec3;
+import org.counterpull.heat.face.FaceCondition.Account;
 import org.counterpull.heat.link.Link;
-import org.counterpull.heat.source.Deposit;
 import org.counterpull.heat.source.MovingSource;
 
 /**
@@ -22,53 +22,30 @@ import org.counterpull.heat.source.MovingSource;
  * use by several threads at once.
  */
 public final class Simulation {
-  private static final double ROUNDING_S = 1e-9;
-  private static final double SHORTEST_S = 1e-4;
-  private static final double GROWTH = 3;
-
   private final HeatModel model;
-  private final Fineness fineness;
   private final List<BlockField> fields = new ArrayList<>();
   private final Map<Block, BlockField> byBlock = new IdentityHashMap<>();
-  private final List<LinkTerms> links = new ArrayList<>();
-  private final List<MovingSource> sources = new ArrayList<>();
   private final List<Probe> probes = new ArrayList<>();
-  private final Activity activity;
-  private final double[] lostJ = new double[SurfaceTerms.ACCOUNTS];
+  private final Stepping stepping;
   private Progress progress = Progress.NONE;
-  private double timeS;
   private double storedAtStartJ;
-  private double inJ;
-  private double nextStepS = SHORTEST_S;
-  private int steps;
-  private long cellUpdates;
-  private boolean ratesKnown;
-  private Group whole;
 
   /** Starts a model at time 0 with all metal at one temperature. */
   public Simulation(HeatModel model, Fineness fineness, double startC) {
     this.model = model;
-    this.fineness = fineness;
     Map<Patch, Double> covered = model.coveredMm2();
     for (Block block : model.blocks()) {
       BlockField field = new BlockField(block, new SurfaceTerms(model, block, covered), startC);
       fields.add(field);
       byBlock.put(block, field);
     }
-    model.links().forEach(this::addLink);
-    this.activity = new Activity(fields, links);
+    this.stepping = new Stepping(model, fineness, fields, this::note);
     this.storedAtStartJ = energyJ();
-  }
-
-  private void addLink(Link link) {
-    links.add(new LinkTerms(link, byBlock.get(link.a()), byBlock.get(link.b())));
-    whole = null;
-    ratesKnown = false;
   }
 
   /** Sets the temperature of a block at time 0 from place to place. */
   public void startAt(Block block, ToDoubleFunction<Vec3> temperatureC) {
-    if (timeS > 0) {
+    if (timeS() > 0) {
       throw new IllegalStateException("temperatures are given at the start only");
     }
     double[] now = byBlock.get(block).now();
@@ -78,12 +55,12 @@ public final class Simulation {
     }
     System.arraycopy(now, 0, byBlock.get(block).peak(), 0, now.length);
     storedAtStartJ = energyJ();
-    ratesKnown = false;
+    stepping.forget();
   }
 
   /** Length of the first step, where it is known to be good; otherwise it is felt for. */
   void begin(double stepS) {
-    nextStepS = stepS;
+    stepping.beginWith(stepS);
   }
 
   /** Lets somebody watch, and stop it. */
@@ -93,55 +70,55 @@ public final class Simulation {
 
   /** Strikes an arc at the source's start, not before the present. */
   public void strike(MovingSource source) {
-    if (source.startS() < timeS - ROUNDING_S) {
+    if (source.startS() < timeS() - Stepping.ROUNDING_S) {
       throw new IllegalArgumentException(
-          source.name() + " would start at " + source.startS() + " s, but it is " + timeS + " s");
+          source.name() + " would start at " + source.startS() + " s, but it is " + timeS() + " s");
     }
-    sources.add(source);
+    stepping.addSource(source);
   }
 
-  /** Lays weld metal, or any other link, at its own time. */
+  /** Lays weld metal, or any other link that covers no face, at its own time. */
   public void lay(Link link) {
     model.requireOwn(link.a());
     model.requireOwn(link.b());
-    addLink(link);
+    if (link.law().covers()) {
+      throw new IllegalArgumentException(
+          link.name() + " covers faces: it belongs to the model from its start");
+    }
+    stepping.addLink(link);
   }
 
   /** Notes the temperature at a point of a block from now on. */
   public Probe probe(String name, Block block, Vec3 point) {
-    Probe probe = new Probe(name, point, byBlock.get(block), timeS);
+    Probe probe = new Probe(name, point, byBlock.get(block), timeS());
     probes.add(probe);
     return probe;
   }
 
   /** Notes the temperature at a point of the block that is nearest to it. */
   public Probe probe(String name, Vec3 point) {
-    return probe(name, nearest(point), point);
-  }
-
-  private Block nearest(Vec3 point) {
     Block best = model.blocks().get(0);
     for (Block block : model.blocks()) {
       if (block.distanceMm(point) < best.distanceMm(point)) {
         best = block;
       }
     }
-    return best;
+    return probe(name, best, point);
   }
 
   /** Present time. */
   public double timeS() {
-    return timeS;
+    return stepping.timeS();
   }
 
   /** Steps so far. */
   public int steps() {
-    return steps;
+    return stepping.steps();
   }
 
   /** Cells times stages so far. */
   public long cellUpdates() {
-    return cellUpdates;
+    return stepping.cellUpdates();
   }
 
   public HeatModel model() {
@@ -184,24 +161,21 @@ public final class Simulation {
 
   /** Where the heat went so far. */
   public EnergyBalance balance() {
-    double asked = 0;
-    for (MovingSource source : sources) {
-      asked += source.energyJ(0, timeS);
-    }
-    return new EnergyBalance(asked, inJ, energyJ() - storedAtStartJ, lostJ[0], lostJ[1]);
+    return new EnergyBalance(
+        stepping.askedJ(),
+        stepping.inJ(),
+        energyJ() - storedAtStartJ,
+        stepping.lostJ(Account.AIR.ordinal()),
+        stepping.lostJ(Account.BODIES.ordinal()));
   }
 
   private double energyJ() {
-    double sum = 0;
-    for (BlockField field : fields) {
-      sum += field.energyJ();
-    }
-    return sum;
+    return fields.stream().mapToDouble(BlockField::energyJ).sum();
   }
 
   /** Goes on to a time. */
   public void advanceTo(double targetS) {
-    while (timeS < targetS - ROUNDING_S) {
+    while (timeS() < targetS - Stepping.ROUNDING_S) {
       step(targetS);
     }
   }
@@ -216,150 +190,26 @@ public final class Simulation {
    */
   public boolean advanceUntil(Predicate<Simulation> enough, double latestS, double longestS) {
     while (!enough.test(this)) {
-      if (timeS >= latestS - ROUNDING_S) {
+      if (timeS() >= latestS - Stepping.ROUNDING_S) {
         return false;
       }
-      step(Math.min(latestS, timeS + longestS));
+      step(Math.min(latestS, timeS() + longestS));
     }
     return true;
   }
 
   private void step(double targetS) {
-    double limit = Math.min(targetS, nextEventS());
-    List<MovingSource> burning =
-        sources.stream().filter(s -> s.burns(timeS, timeS + ROUNDING_S)).toList();
-    if (burning.isEmpty()) {
-      quietStep(limit);
-    } else {
-      arcStep(burning, limit);
+    stepping.step(targetS);
+    if (!progress.goOn(timeS())) {
+      throw new Progress.StoppedException(timeS());
     }
+  }
+
+  private void note(List<BlockField> moved, double timeS) {
     for (Probe probe : probes) {
-      if (activity.atTime(probe.field(), timeS)) {
+      if (moved.contains(probe.field())) {
         probe.record(timeS);
       }
     }
-    if (!progress.goOn(timeS)) {
-      throw new Progress.StoppedException(timeS);
-    }
-  }
-
-  /** The next moment at which something is switched. */
-  private double nextEventS() {
-    double next = Double.POSITIVE_INFINITY;
-    for (MovingSource source : sources) {
-      next = earlier(next, source.startS());
-      next = earlier(next, source.endS());
-    }
-    for (Sink sink : model.sinks()) {
-      next = earlier(next, sink.fromS());
-      next = earlier(next, sink.toS());
-    }
-    return next;
-  }
-
-  private double earlier(double next, double eventS) {
-    return eventS > timeS + ROUNDING_S ? Math.min(next, eventS) : next;
-  }
-
-  private Group whole() {
-    if (whole == null) {
-      whole = new Group(fields, links, List.of(), Stiffness.of(fields, links));
-    }
-    return whole;
-  }
-
-  private void arcStep(List<MovingSource> burning, double limitS) {
-    double wanted = Double.POSITIVE_INFINITY;
-    for (MovingSource source : burning) {
-      wanted = Math.min(wanted, stepS(source));
-    }
-    double left = limitS - timeS;
-    double step = left / Math.ceil(left / wanted - ROUNDING_S);
-    Group group = whole();
-    deposit(burning, step);
-    group.at(timeS, step);
-    group.rateAtStart();
-    finish(group, step, true);
-    nextStepS = step;
-    ratesKnown = false;
-  }
-
-  /** Step that resolves the travel of a source and the spread of its heat. */
-  private double stepS(MovingSource source) {
-    double length = source.shape().lengthMm();
-    double diffusivity = 0;
-    for (BlockField field : fields) {
-      diffusivity = Math.max(diffusivity, field.material().greatestDiffusivityMm2PerS());
-    }
-    double spread = length * length / (4 * diffusivity);
-    double speed = source.travelSpeedMmPerS();
-    return fineness.travelShare() * (speed > 0 ? Math.min(spread, length / speed) : spread);
-  }
-
-  private void deposit(List<MovingSource> burning, double stepS) {
-    List<Block> blocks = model.blocks();
-    for (MovingSource source : burning) {
-      for (Deposit.Share share : Deposit.between(blocks, source, timeS, timeS + stepS)) {
-        fields.get(share.block()).source()[share.cell()] += share.energyJ() / stepS;
-        inJ += share.energyJ();
-      }
-    }
-  }
-
-  private void quietStep(double limitS) {
-    Group group = whole();
-    double left = limitS - timeS;
-    double step = Math.min(nextStepS, fineness.longestStepS());
-    step = step >= left ? left : Math.min(step, Math.max(left / 2, SHORTEST_S));
-    group.at(timeS, step);
-    if (!ratesKnown) {
-      group.rateAtStart();
-    }
-    while (true) {
-      group.stages(step);
-      double error = group.errorK(step) / fineness.toleranceK();
-      double better = 0.8 * step / Math.cbrt(Math.max(error, 1e-6));
-      if (error <= 1 || step <= SHORTEST_S) {
-        finish(group, step, false);
-        boolean cut = step < nextStepS;
-        double next = Math.max(SHORTEST_S, Math.min(GROWTH * step, better));
-        // A step that an event cut short says nothing against the length that went before it.
-        nextStepS = cut ? Math.max(nextStepS, next) : next;
-        return;
-      }
-      step = Math.max(SHORTEST_S, Math.max(0.2 * step, better));
-      nextStepS = step;
-    }
-  }
-
-  private void finish(Group group, double step, boolean needsStages) {
-    long before = group.cellUpdates();
-    if (needsStages) {
-      group.stages(step);
-    }
-    group.accept(lostJ);
-    if (!needsStages) {
-      group.reuseRates();
-      ratesKnown = !conditionsChange(timeS, step);
-    }
-    fields.forEach(f -> java.util.Arrays.fill(f.source(), 0));
-    cellUpdates += group.cellUpdates() - before;
-    timeS += step;
-    steps++;
-  }
-
-  private boolean conditionsChange(double startS, double stepS) {
-    double end = startS + stepS;
-    for (Sink sink : model.sinks()) {
-      if (sink.on(startS + 0.5 * stepS) != sink.on(end + ROUNDING_S)) {
-        return true;
-      }
-    }
-    for (LinkTerms link : links) {
-      if (!link.laid() && link.link.fromS() <= end + fineness.longestStepS()) {
-        return true;
-      }
-    }
-    return false;
   }
 }

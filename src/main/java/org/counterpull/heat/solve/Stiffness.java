@@ -4,12 +4,12 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The fastest decay that a set of blocks may show, by Gershgorin's circles. */
+/** The fastest decay that each block may show, by Gershgorin's circles. */
 final class Stiffness {
   private Stiffness() {}
 
-  /** Upper bound in 1/s over the blocks, links to blocks outside included. */
-  static double of(List<BlockField> fields, List<LinkTerms> links) {
+  /** Upper bounds in 1/s, with all links, laid or not. */
+  static Map<BlockField, Double> byField(List<BlockField> fields, List<LinkTerms> links) {
     Map<BlockField, double[]> conductance = new IdentityHashMap<>();
     for (BlockField field : fields) {
       double[] own = new double[field.block().size()];
@@ -17,20 +17,12 @@ final class Stiffness {
       conductance.put(field, own);
     }
     for (LinkTerms link : links) {
-      double[] ofA = conductance.get(link.a);
-      double[] ofB = conductance.get(link.b);
-      if (ofA != null || ofB != null) {
-        link.addBound(orSpare(ofA, link.a), orSpare(ofB, link.b));
-      }
+      link.addBound(conductance.get(link.a), conductance.get(link.b));
     }
-    double worst = 0;
+    Map<BlockField, Double> bounds = new IdentityHashMap<>();
     for (BlockField field : fields) {
-      worst = Math.max(worst, field.stiffness(conductance.get(field)));
+      bounds.put(field, field.stiffness(conductance.get(field)));
     }
-    return worst;
-  }
-
-  private static double[] orSpare(double[] own, BlockField field) {
-    return own != null ? own : new double[field.block().size()];
+    return bounds;
   }
 }
