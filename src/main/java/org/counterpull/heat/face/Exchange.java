@@ -18,6 +18,9 @@ public record Exchange(
   private static final double KELVIN = 273.15;
   private static final double W_PER_MM2K = 1e-6;
 
+  /** Nearer than this the slope of natural convection, endless at 0, is left out. */
+  private static final double LEAST_APART_K = 0.5;
+
   /** Nothing is exchanged. */
   public static final Exchange NONE = new Exchange(0, 0, 0, 0, 0);
 
@@ -40,5 +43,21 @@ public record Exchange(
       h += emissivity * SIGMA * (surface * surface + body * body) * (surface + body);
     }
     return h * W_PER_MM2K;
+  }
+
+  /** How the coefficient rises with the surface temperature, W/mm2K2. */
+  public double slopeWPerMm2K2(double surfaceC) {
+    double slope = 0;
+    double apart = surfaceC - bodyC;
+    if (Math.abs(apart) > LEAST_APART_K) {
+      double factor = apart >= 0 ? hotNatural : coldNatural;
+      slope += factor * Math.sqrt(Math.sqrt(Math.abs(apart))) / (4 * apart);
+    }
+    if (emissivity != 0) {
+      double surface = surfaceC + KELVIN;
+      double body = bodyC + KELVIN;
+      slope += emissivity * SIGMA * (3 * surface * surface + 2 * surface * body + body * body);
+    }
+    return slope * W_PER_MM2K;
   }
 }

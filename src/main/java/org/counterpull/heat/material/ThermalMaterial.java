@@ -28,6 +28,9 @@ public final class ThermalMaterial {
   private final double nodesPerJ;
   private final double[] tempC = new double[NODES];
   private final double[] theta = new double[NODES];
+  private final double greatestDiffusivity;
+  private final double greatestKPerJ;
+  private final double greatestConductivity;
 
   private ThermalMaterial(
       String name,
@@ -50,6 +53,9 @@ public final class ThermalMaterial {
       tempC[i] = LOW_C + row + part;
       theta[i] = kIntegral[row] + part * (kIntegral[row + 1] - kIntegral[row]);
     }
+    this.greatestDiffusivity = steepest(theta, 1);
+    this.greatestKPerJ = steepest(tempC, 1);
+    this.greatestConductivity = steepest(theta, 0);
   }
 
   /**
@@ -118,17 +124,17 @@ public final class ThermalMaterial {
 
   /** Greatest diffusivity above -40 C, mm2/s. */
   public double greatestDiffusivityMm2PerS() {
-    return steepest(theta, 1);
+    return greatestDiffusivity;
   }
 
   /** Greatest rise of temperature per enthalpy above -40 C, K per J/mm3. */
   public double greatestKPerJMm3() {
-    return steepest(tempC, 1);
+    return greatestKPerJ;
   }
 
   /** Greatest conductivity above -40 C, W/mmK. */
   public double greatestConductivityWPerMmK() {
-    return steepest(theta, 0);
+    return greatestConductivity;
   }
 
   /** Steepest slope over the enthalpy (1) or over the temperature (0). */

@@ -8,6 +8,14 @@ import org.counterpull.heat.material.ThermalMaterial;
 
 /** The state of one block in a simulation, and the arithmetic over its cells. */
 final class BlockField {
+  /** Rise at which twice the error is allowed that is allowed in cold metal. */
+  private static final double DOUBLING_RISE_K = 25;
+
+  /** Change in one step, over the rise, up to which a surface's tangent serves. */
+  private static final double TANGENT_SHARE = 0.25;
+
+  private static final double SMALL_K = 5;
+
   /** Cells that are worked on while they are in the nearest cache. */
   private static final int TILE = 2048;
 
@@ -18,6 +26,7 @@ final class BlockField {
   private final Kernel.Lattice lattice;
   private final int[] halfFrom;
   private final int[] termFrom;
+  private final int[] mergedFrom;
   private final double[][] lostW = new double[Crew.HALVES][SurfaceTerms.ACCOUNTS];
   private final double[] source;
   private final double[] net;
@@ -27,10 +36,11 @@ final class BlockField {
   private double[] now;
   private double[] stage;
   private double[] older;
-  private double[] firstRate;
-  private double[] lastRate;
+  private final double[] firstRate;
+  private final double[] lastRate;
   private boolean secondStage;
   private double rateKPerS;
+  private boolean fed;
 
   BlockField(Block block, SurfaceTerms surface, double startC) {
     this.block = block;
@@ -53,7 +63,12 @@ final class BlockField {
             perVolume);
     int middle = (block.first() + block.end()) / 2;
     this.halfFrom = new int[] {block.first(), middle, block.end()};
-    this.termFrom = new int[] {0, surface.from(middle), surface.from(block.end())};
+    this.termFrom = new int[halfFrom.length];
+    this.mergedFrom = new int[halfFrom.length];
+    for (int n = 0; n < halfFrom.length; n++) {
+      termFrom[n] = surface.from(halfFrom[n], false);
+      mergedFrom[n] = surface.from(halfFrom[n], true);
+    }
     this.source = new double[size];
     this.net = new double[size];
     this.theta = new double[size];
@@ -109,6 +124,19 @@ final class BlockField {
     return source;
   }
 
+  /** Says that arcs or borders give power to the cells. */
+  void fed() {
+    fed = true;
+  }
+
+  /** Nothing gives power to the cells any more. */
+  void unfed() {
+    if (fed) {
+      Arrays.fill(source, 0);
+      fed = false;
+    }
+  }
+
   /** Fastest change of a cell in the last step, K/s. */
   double rateKPerS() {
     return rateKPerS;
@@ -119,6 +147,12 @@ final class BlockField {
     return lostW[0][account] + lostW[1][account];
   }
 
+  /** Holds the present state for neighbours to look at while this block waits. */
+  void hold() {
+    System.arraycopy(now, 0, stage, 0, now.length);
+    material.theta(stage, theta, block.first(), block.end());
+  }
+
   /** Makes the present state the stage that is worked on. */
   void begin(int half) {
     int lo = halfFrom[half];
@@ -126,11 +160,12 @@ final class BlockField {
     System.arraycopy(now, lo, stage, lo, hi - lo);
     System.arraycopy(source, lo, net, lo, hi - lo);
     material.theta(stage, theta, lo, hi);
-    takeSurface(half, stage);
+    surface.linearise(termFrom[half], termFrom[half + 1], material, stage, theta);
+    takeSurface(half, theta);
   }
 
-  private void takeSurface(int half, double[] enthalpy) {
-    surface.take(termFrom[half], termFrom[half + 1], material, enthalpy, net, lostW[half]);
+  private void takeSurface(int half, double[] ofTheta) {
+    surface.take(mergedFrom[half], mergedFrom[half + 1], ofTheta, net, lostW[half]);
   }
 
   /** What passes between cells that are not neighbours in the lattice. */
@@ -160,7 +195,7 @@ final class BlockField {
     }
     material.theta(stage, theta, halfFrom[half], hi);
     System.arraycopy(source, halfFrom[half], net, halfFrom[half], hi - halfFrom[half]);
-    takeSurface(half, stage);
+    takeSurface(half, theta);
   }
 
   /** Makes ready for the first of the later stages. */
@@ -178,7 +213,7 @@ final class BlockField {
       material.theta(older, nextTheta, lo, hi);
       System.arraycopy(source, lo, net, lo, hi - lo);
     }
-    takeSurface(half, older);
+    takeSurface(half, nextTheta);
   }
 
   /** Makes that array the stage. */
@@ -193,28 +228,34 @@ final class BlockField {
   }
 
   /**
-   * Largest estimated error of the step from the present state to the stage, K.
+   * Largest estimated error of the step from the present state to the stage, over what is allowed:
+   * the tolerance in metal as cold as the air, more in proportion where it is hot. A change so
+   * large that the tangents of the surface no longer hold counts as an error as well.
    *
    * <p>The residual of the trapezoidal rule, as in B. P. Sommeijer, L. F. Shampine, J. G. Verwer,
    * RKC: an explicit solver for parabolic PDEs, J. Comput. Appl. Math. 88, 1998, 315-326, eq. 2.9.
    */
-  double errorK(double stepS) {
+  double error(double stepS, double ambientC, double toleranceK) {
     double worst = 0;
+    double steepest = 0;
+    double perJ = material.greatestKPerJMm3();
+    double ambient = material.enthalpyJPerMm3(ambientC);
     for (int p = block.first(), end = block.end(); p < end; p++) {
       double error = 0.8 * (now[p] - stage[p]) + 0.4 * stepS * (firstRate[p] + lastRate[p]);
-      worst = Math.max(worst, Math.abs(error));
+      double rise = Math.abs(now[p] - ambient) * perJ;
+      worst = Math.max(worst, Math.abs(error) * perJ / (1 + rise / DOUBLING_RISE_K));
+      double change = Math.abs(stage[p] - now[p]) * perJ / (SMALL_K + TANGENT_SHARE * rise);
+      steepest = Math.max(steepest, change);
     }
-    return worst * material.greatestKPerJMm3();
+    // As a cube, so that the step is cut in proportion to the change.
+    return Math.max(worst / toleranceK, steepest * steepest * steepest);
   }
 
-  /** Makes the stage the present state; the rate at its end is the next one's at its start. */
+  /** Makes the stage the present state. */
   void accept(double stepS) {
     double[] old = now;
     now = stage;
     stage = old;
-    double[] rates = firstRate;
-    firstRate = lastRate;
-    lastRate = rates;
     double most = 0;
     for (int p = block.first(), end = block.end(); p < end; p++) {
       peak[p] = Math.max(peak[p], now[p]);

@@ -1,8 +1,5 @@
 package org.counterpull.heat.solve;
 
-import java.util.List;
-import org.counterpull.heat.link.Pair;
-
 /**
  * A link between a block that is stepped finely and one that waits: the waiting side's temperature
  * is held, and what crosses is added up to be given to it when its own longer step comes.
@@ -19,7 +16,7 @@ final class Border {
   Border(LinkTerms terms, boolean aMoves) {
     this.terms = terms;
     this.aMoves = aMoves;
-    int pairs = terms.link.pairs().size();
+    int pairs = terms.pairs();
     this.first = new double[pairs];
     this.power = new double[pairs];
     this.stage = new double[pairs];
@@ -33,6 +30,7 @@ final class Border {
 
   /** Power at the start of a step. */
   void start() {
+    terms.linearise();
     move(first);
   }
 
@@ -55,6 +53,11 @@ final class Border {
     stage = newest;
   }
 
+  /** Power at the end of a step, for the estimate of its error. */
+  void end() {
+    move(power);
+  }
+
   void accept() {
     for (int n = 0; n < crossedJ.length; n++) {
       crossedJ[n] += stage[n];
@@ -62,29 +65,21 @@ final class Border {
   }
 
   /** Power into the moving side is taken up by its cells; each pair's power is noted. */
-  private void move(double[] into) {
-    if (!terms.laid()) {
-      java.util.Arrays.fill(into, 0);
-      return;
-    }
-    List<Pair> pairs = terms.link.pairs();
+  private void move(double[] out) {
     BlockField moving = aMoves ? terms.a : terms.b;
-    for (int n = 0; n < into.length; n++) {
-      Pair pair = pairs.get(n);
-      double intoA = terms.powerW(pair);
-      into[n] = aMoves ? -intoA : intoA;
-      moving.net()[aMoves ? pair.a().cell() : pair.b().cell()] -= into[n];
+    for (int n = 0; n < out.length; n++) {
+      double intoA = terms.powerW(n);
+      out[n] = aMoves ? -intoA : intoA;
+      moving.net()[aMoves ? terms.cellA(n) : terms.cellB(n)] -= out[n];
     }
   }
 
   /** Spreads what crossed over the waiting side's step, as a power into its cells. */
   void give(double stepS) {
-    List<Pair> pairs = terms.link.pairs();
     BlockField waiting = aMoves ? terms.b : terms.a;
     for (int n = 0; n < crossedJ.length; n++) {
-      Pair pair = pairs.get(n);
-      int cell = aMoves ? pair.b().cell() : pair.a().cell();
-      waiting.source()[cell] += crossedJ[n] / stepS;
+      waiting.source()[aMoves ? terms.cellB(n) : terms.cellA(n)] += crossedJ[n] / stepS;
     }
+    waiting.fed();
   }
 }

@@ -48,6 +48,7 @@ final class Group {
   /** Rates of change at the present state. */
   void rateAtStart() {
     Crew.run(cells, half -> fields.forEach(f -> f.begin(half)));
+    inner.forEach(LinkTerms::linearise);
     pass();
     borders.forEach(Border::start);
     sumLost(lostFirst);
@@ -92,13 +93,14 @@ final class Group {
     lost = newest;
   }
 
-  /** Estimated error of the step that was worked out, K. */
-  double errorK(double stepS) {
+  /** Estimated error of the step that was worked out, over what is allowed. */
+  double error(double stepS, double ambientC, double toleranceK) {
     pass();
+    borders.forEach(Border::end);
     Crew.run(cells, half -> fields.forEach(f -> f.rateAtEnd(half)));
     double worst = 0;
     for (BlockField f : fields) {
-      worst = Math.max(worst, f.errorK(stepS));
+      worst = Math.max(worst, f.error(stepS, ambientC, toleranceK));
     }
     return worst;
   }
@@ -112,19 +114,10 @@ final class Group {
     }
   }
 
-  /** After {@link #errorK}: the rates at the end of the step serve as those at the next start. */
-  void reuseRates() {
-    sumLost(lostFirst);
-  }
-
   /** What passes between cells other than over the lattice, in the stage. */
   private void pass() {
     fields.forEach(BlockField::passEdges);
-    for (LinkTerms link : inner) {
-      if (link.laid()) {
-        link.exchange();
-      }
-    }
+    inner.forEach(LinkTerms::exchange);
   }
 
   private void sumLost(double[] power) {

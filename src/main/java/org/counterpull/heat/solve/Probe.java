@@ -63,8 +63,19 @@ public final class Probe {
     return tempsC[peakIndex()];
   }
 
+  /** Time of the peak: the top of the parabola through the highest note and its neighbours. */
   public double peakTimeS() {
-    return timesS[peakIndex()];
+    int top = peakIndex();
+    if (top == 0 || top == count - 1) {
+      return timesS[top];
+    }
+    double before = timesS[top] - timesS[top - 1];
+    double after = timesS[top + 1] - timesS[top];
+    double rise = (tempsC[top] - tempsC[top - 1]) / before;
+    double fall = (tempsC[top + 1] - tempsC[top]) / after;
+    double slope = (rise * after + fall * before) / (before + after);
+    double bend = (fall - rise) / (before + after);
+    return bend < 0 ? timesS[top] - slope / (2 * bend) : timesS[top];
   }
 
   private int peakIndex() {

@@ -10,7 +10,6 @@ import java.util.function.ToDoubleFunction;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.block.Patch;
 import org.counterpull.heat.block.Vec3;
-import org.counterpull.heat.face.FaceCondition.Account;
 import org.counterpull.heat.link.Link;
 import org.counterpull.heat.source.MovingSource;
 
@@ -165,8 +164,8 @@ public final class Simulation {
         stepping.askedJ(),
         stepping.inJ(),
         energyJ() - storedAtStartJ,
-        stepping.lostJ(Account.AIR.ordinal()),
-        stepping.lostJ(Account.BODIES.ordinal()));
+        stepping.lostJ(SurfaceTerms.AIR),
+        stepping.lostJ(SurfaceTerms.BODIES));
   }
 
   private double energyJ() {

@@ -1,7 +1,6 @@
 package org.counterpull.heat.solve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,9 +22,8 @@ final class Stepping {
   /** Above this share of moving cells, all are stepped alike. */
   private static final double WORTH_SPLITTING = 0.8;
 
-  private static final double QUIET_TOLERANCES = 10;
-
   private final Fineness fineness;
+  private final double ambientC;
   private final List<Sink> sinks;
   private final List<BlockField> fields;
   private final List<LinkTerms> links = new ArrayList<>();
@@ -38,7 +36,6 @@ final class Stepping {
   private double timeS;
   private double inJ;
   private double nextStepS = SHORTEST_S;
-  private boolean ratesKnown;
   private int steps;
   private long cellUpdates;
 
@@ -53,10 +50,11 @@ final class Stepping {
       List<BlockField> fields,
       BiConsumer<List<BlockField>, Double> afterStep) {
     this.fineness = fineness;
+    this.ambientC = model.ambientC();
     this.sinks = model.sinks();
     this.fields = fields;
     this.afterStep = afterStep;
-    this.activity = new Activity(fields, links, QUIET_TOLERANCES * fineness.toleranceK());
+    this.activity = new Activity(fields, links, fineness.quietK());
     model.links().forEach(this::addLink);
   }
 
@@ -69,7 +67,6 @@ final class Stepping {
   void forget() {
     whole = null;
     stiffness.clear();
-    ratesKnown = false;
   }
 
   private BlockField field(Block block) {
@@ -114,7 +111,7 @@ final class Stepping {
     List<MovingSource> burning =
         sources.stream().filter(s -> s.burns(timeS, timeS + ROUNDING_S)).toList();
     if (burning.isEmpty()) {
-      quietStep(limit);
+      quietSteps(limit);
     } else {
       arcSteps(burning, limit);
     }
@@ -161,14 +158,21 @@ final class Stepping {
     double step = left / Math.ceil(left / wanted - ROUNDING_S);
     int count = (int) Math.min(STEPS_IN_A_LONG_ONE, Math.round(left / step));
     List<BlockField> moving = activity.moving(burning, timeS, timeS + count * step);
-    int cells = moving.stream().mapToInt(f -> f.block().grid().cells()).sum();
-    if (count == 1 || cells > WORTH_SPLITTING * whole().cells()) {
+    if (count == 1 || !worthSplitting(moving)) {
       arcStep(whole(), burning, step);
     } else {
-      split(moving, burning, step, count);
+      Split split = new Split(moving, timeS);
+      for (int n = 0; n < count; n++) {
+        arcStep(split.fast, burning, step);
+      }
+      split.finish();
     }
     nextStepS = step;
-    ratesKnown = false;
+  }
+
+  private boolean worthSplitting(List<BlockField> moving) {
+    int cells = moving.stream().mapToInt(f -> f.block().grid().cells()).sum();
+    return fineness.quietK() > 0 && cells < WORTH_SPLITTING * whole().cells();
   }
 
   /** Step that resolves the travel of a source and the spread of its heat. */
@@ -195,33 +199,36 @@ final class Stepping {
   }
 
   /** Moving blocks take short steps; then the others take one long step with what came over. */
-  private void split(List<BlockField> moving, List<MovingSource> burning, double step, int count) {
-    List<BlockField> waiting = new ArrayList<>(fields);
-    waiting.removeAll(moving);
-    List<Border> borders = new ArrayList<>();
-    for (LinkTerms link : links) {
-      boolean aMoves = moving.contains(link.a);
-      if (aMoves != moving.contains(link.b)) {
-        borders.add(new Border(link, aMoves));
+  private final class Split {
+    private final Group fast;
+    private final List<BlockField> waiting;
+    private final List<Border> borders = new ArrayList<>();
+    private final double startS;
+
+    Split(List<BlockField> moving, double startS) {
+      this.startS = startS;
+      this.waiting = new ArrayList<>(fields);
+      waiting.removeAll(moving);
+      for (LinkTerms link : links) {
+        boolean aMoves = moving.contains(link.a);
+        if (aMoves != moving.contains(link.b)) {
+          borders.add(new Border(link, aMoves));
+        }
       }
+      waiting.forEach(BlockField::hold);
+      this.fast = new Group(moving, links, borders, stiffness(moving));
     }
-    for (BlockField field : waiting) {
-      field.begin(0);
-      field.begin(1);
+
+    void finish() {
+      double longStep = timeS - startS;
+      borders.forEach(b -> b.give(longStep));
+      Group slow = new Group(waiting, links, List.of(), stiffness(waiting));
+      slow.at(startS, longStep);
+      slow.rateAtStart();
+      cellUpdates += slow.stages(longStep);
+      accept(slow, longStep);
+      afterStep.accept(waiting, timeS);
     }
-    double startS = timeS;
-    Group fast = new Group(moving, links, borders, stiffness(moving));
-    for (int n = 0; n < count; n++) {
-      arcStep(fast, burning, step);
-    }
-    double longStep = timeS - startS;
-    borders.forEach(b -> b.give(longStep));
-    Group slow = new Group(waiting, links, List.of(), stiffness(waiting));
-    slow.at(startS, longStep);
-    slow.rateAtStart();
-    cellUpdates += slow.stages(longStep);
-    accept(slow, longStep);
-    afterStep.accept(waiting, timeS);
   }
 
   private void deposit(List<BlockField> into, List<MovingSource> burning, double stepS) {
@@ -229,6 +236,7 @@ final class Stepping {
     for (MovingSource source : burning) {
       for (Deposit.Share share : Deposit.between(blocks, source, timeS, timeS + stepS)) {
         into.get(share.block()).source()[share.cell()] += share.energyJ() / stepS;
+        into.get(share.block()).fed();
         inJ += share.energyJ();
       }
     }
@@ -236,19 +244,32 @@ final class Stepping {
 
   private void accept(Group group, double step) {
     group.accept(step, lostJ);
-    group.fields().forEach(f -> Arrays.fill(f.source(), 0));
+    group.fields().forEach(BlockField::unfed);
   }
 
-  private void quietStep(double limitS) {
-    Group group = whole();
+  /** Cools: blocks that still move fast take the steps that they need, the others a longer one. */
+  private void quietSteps(double limitS) {
+    double window = Math.min(limitS - timeS, STEPS_IN_A_LONG_ONE * nextStepS);
+    List<BlockField> moving = activity.moving(List.of(), timeS, timeS + window);
+    if (moving.isEmpty() || !worthSplitting(moving)) {
+      quietStep(whole(), limitS);
+      return;
+    }
+    Split split = new Split(moving, timeS);
+    double end = timeS + window;
+    while (timeS < end - ROUNDING_S) {
+      quietStep(split.fast, end);
+    }
+    split.finish();
+  }
+
+  private void quietStep(Group group, double limitS) {
     double left = limitS - timeS;
     double step = Math.min(nextStepS, fineness.longestStepS());
     step = step >= left ? left : Math.min(step, Math.max(left / 2, SHORTEST_S));
     boolean cut = step < nextStepS;
     group.at(timeS, step);
-    if (!ratesKnown) {
-      group.rateAtStart();
-    }
+    group.rateAtStart();
     double error = trial(group, step);
     while (error > 1 && step > SHORTEST_S) {
       step = Math.max(SHORTEST_S, Math.max(0.2 * step, better(step, error)));
@@ -256,34 +277,20 @@ final class Stepping {
       error = trial(group, step);
     }
     accept(group, step);
-    group.reuseRates();
-    ratesKnown = !conditionsChange(step);
     double next = Math.max(SHORTEST_S, Math.min(GROWTH * step, better(step, error)));
     // A step that an event cut short says nothing against the length that went before it.
     nextStepS = cut ? Math.max(nextStepS, next) : next;
     timeS += step;
     steps++;
-    afterStep.accept(fields, timeS);
+    afterStep.accept(group.fields(), timeS);
   }
 
   private double trial(Group group, double step) {
     cellUpdates += group.stages(step);
-    return group.errorK(step) / fineness.toleranceK();
+    return group.error(step, ambientC, fineness.toleranceK());
   }
 
   private static double better(double step, double error) {
     return 0.8 * step / Math.cbrt(Math.max(error, 1e-6));
-  }
-
-  /** Whether the next step may find other sinks or links than this one had. */
-  private boolean conditionsChange(double stepS) {
-    double end = timeS + stepS;
-    for (Sink sink : sinks) {
-      if (sink.on(timeS + 0.5 * stepS) != sink.on(end + ROUNDING_S)) {
-        return true;
-      }
-    }
-    return links.stream()
-        .anyMatch(l -> !l.laid() && l.link.fromS() <= end + fineness.longestStepS());
   }
 }

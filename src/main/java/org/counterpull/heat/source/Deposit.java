@@ -113,7 +113,7 @@ public final class Deposit {
     for (int k = near[4]; k <= near[5]; k++) {
       for (int j = near[2]; j <= near[3]; j++) {
         for (int i = near[0]; i <= near[1]; i++) {
-          if (grid.solid(i, j, k)) {
+          if (grid.solid(i, j, k) && local.near(grid, i, j, k)) {
             double mean = mean(grid, i, j, k, local);
             if (mean > 0) {
               double weight = mean * grid.volumeMm3(i, j, k);
@@ -154,6 +154,19 @@ public final class Deposit {
 
   /** A stretch in a block's own coordinates. */
   private record Local(Vec3 from, Vec3 along, Vec3 into, double lengthMm, SourceShape shape) {
+
+    /** Whether the source may reach into a cell. */
+    boolean near(Grid grid, int i, int j, int k) {
+      Vec3 middle = grid.pointIn(i, j, k, 0.5, 0.5, 0.5);
+      Vec3 corner = grid.pointIn(i, j, k, 0, 0, 0);
+      double half = corner.minus(middle).norm();
+      Vec3 rel = middle.minus(from);
+      double x = rel.dot(along);
+      double off = rel.minus(along.times(x)).norm();
+      return off <= shape.reachAcrossMm() + half
+          && x >= -shape.reachAlongMm() - half
+          && x <= lengthMm + shape.reachAlongMm() + half;
+    }
 
     double density(Vec3 at) {
       Vec3 rel = at.minus(from);

@@ -37,7 +37,7 @@ class ConvergenceTest {
     }
     Block bar = block(METAL, new CartesianGrid(x, new double[] {0, 5}, new double[] {0, 5}));
     HeatModel model = HeatModel.builder().ambientC(0).block(bar).build();
-    Simulation s = new Simulation(model, new Fineness(0.1, 1e-4, 5), 0);
+    Simulation s = new Simulation(model, new Fineness(0.1, 1e-6, 5), 0);
     s.startAt(bar, p -> 100 * Math.cos(Math.PI * p.x() / length));
     s.advanceTo(60);
     double decay = Math.exp(-10 * Math.pow(Math.PI / length, 2) * 60);
@@ -76,7 +76,7 @@ class ConvergenceTest {
             METAL, new CylinderGrid(Grading.uniform(0, 20, 20.0 / rings), 3, new double[] {0, 10}));
     HeatModel model =
         HeatModel.builder().ambientC(0).block(bar).faces(new HeldBody(2000, 0)).build();
-    Simulation s = new Simulation(model, new Fineness(0.1, 1e-4, 5), 100);
+    Simulation s = new Simulation(model, new Fineness(0.1, 1e-6, 5), 100);
     s.advanceTo(20);
     return s.balance().lostJ();
   }
@@ -86,7 +86,7 @@ class ConvergenceTest {
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
   void secondOrderInTime(boolean nonlinear) {
-    double h = nonlinear ? 4 : 8;
+    double h = nonlinear ? 2 : 8;
     double first = stepped(h, nonlinear);
     double second = stepped(h / 2, nonlinear);
     double third = stepped(h / 4, nonlinear);
@@ -95,7 +95,7 @@ class ConvergenceTest {
 
   private static double stepped(double stepS, boolean nonlinear) {
     ThermalMaterial metal = nonlinear ? HeatMaterials.carbonSteel() : METAL;
-    FaceCondition outside = nonlinear ? new FixedFilm(10, 0.8) : new FixedFilm(200, 0);
+    FaceCondition outside = nonlinear ? new FixedFilm(10, 0.8) : new FixedFilm(100, 0);
     double[] x = Grading.uniform(0, 60, 3);
     Block bar = block(metal, new CartesianGrid(x, new double[] {0, 6}, new double[] {0, 6}));
     HeatModel model = HeatModel.builder().block(bar).faces(outside).build();

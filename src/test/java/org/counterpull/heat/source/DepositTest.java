@@ -103,11 +103,12 @@ class DepositTest {
   @Test
   void doubleEllipsoidSharesFrontAndRear() {
     DoubleEllipsoid shape = new DoubleEllipsoid(4, 8, 5, 4);
-    assertThat(1 - shape.shareBehind(0)).isCloseTo(1.0 / 3, within(1e-12));
-    assertThat(shape.shareBehind(100)).isCloseTo(1, within(1e-12));
-    assertThat(shape.shareBehind(-100)).isCloseTo(0, within(1e-12));
+    // The error function is good to 1.5e-7.
+    assertThat(1 - shape.shareBehind(0)).isCloseTo(1.0 / 3, within(2e-7));
+    assertThat(shape.shareBehind(100)).isCloseTo(1, within(2e-7));
+    assertThat(shape.shareBehind(-100)).isCloseTo(0, within(2e-7));
     double slope = (shape.shareBehind(1.001) - shape.shareBehind(0.999)) / 0.002;
-    assertThat(shape.alongPerMm(1)).isCloseTo(slope, within(1e-6));
+    assertThat(shape.alongPerMm(1)).isCloseTo(slope, within(2e-4));
   }
 
   // Around a tube: the direction into the metal turns with the path.
