@@ -10,15 +10,15 @@ final class FixtureSteps {
     for (Fixture fixture : all.weldment().fixtures()) {
       switch (fixture.kind()) {
         case TABLE, SUPPORT ->
-            add(all, StepTag.SUPPORT, fixture, "Level " + fixture.kind().words() + " ");
+            add(all, StepTag.SUPPORT, fixture, "Level " + fixture.kind().words() + ": ");
         case THROUGH_ROD -> {
           String size = fixture.diameterMm().map(d -> " of " + Steps.mm(d) + " mm").orElse("");
           add(all, StepTag.THROUGH_ROD, fixture, "Put a rod" + size + " through: ");
           add(all, StepTag.REMOVE_ROD, fixture, "Draw out by hand: ");
         }
         case CLAMP, STRONGBACK, SPACER -> {
-          add(all, StepTag.FIXTURE, fixture, "Fit " + fixture.kind().words() + " ");
-          add(all, StepTag.RELEASE, fixture, "Take off " + fixture.kind().words() + " ");
+          add(all, StepTag.FIXTURE, fixture, "Fit " + fixture.kind().words() + ": ");
+          add(all, StepTag.RELEASE, fixture, "Take off " + fixture.kind().words() + ": ");
         }
       }
     }

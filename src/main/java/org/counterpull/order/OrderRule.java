@@ -12,6 +12,7 @@ package org.counterpull.order;
  * @param hard false for a preference that gives way when it can't be met
  * @param exceptEarly true when it leaves out runs that a hard rule wants in before another joint is
  *     tacked
+ * @param told false for a reason that steps need not repeat
  * @param source where it stands, or {@code common practice, no source}
  * @param remedy what to change in the design when it can't be met, a sentence
  */
@@ -24,5 +25,6 @@ record OrderRule(
     String reason,
     boolean hard,
     boolean exceptEarly,
+    boolean told,
     String source,
     String remedy) {}

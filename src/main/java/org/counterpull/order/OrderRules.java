@@ -21,6 +21,11 @@ final class OrderRules {
     return RULES;
   }
 
+  /** True for a rule whose reason the steps repeat; the file's own rules are told. */
+  static boolean told(String id) {
+    return RULES.stream().filter(rule -> rule.id().equals(id)).allMatch(OrderRule::told);
+  }
+
   private static List<OrderRule> read() {
     try (InputStream in = OrderRules.class.getResourceAsStream(RESOURCE)) {
       List<OrderRule> rules = new ArrayList<>();
@@ -43,6 +48,7 @@ final class OrderRules {
         row.required("reason").asText(),
         row.required("hard").asBoolean(),
         row.path("except").asText("").equals("early"),
+        row.path("told").asBoolean(true),
         row.required("source").asText(),
         row.path("remedy").asText(""));
   }

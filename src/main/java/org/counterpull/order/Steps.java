@@ -11,7 +11,6 @@ import java.util.TreeMap;
 import org.counterpull.contact.Contact;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
-import org.counterpull.weldment.ShopMachine;
 import org.counterpull.weldment.Weldment;
 
 /** Every step that the weldment and its joint plans ask for, before anything is put in order. */
@@ -63,18 +62,8 @@ final class Steps {
     return rows;
   }
 
-  /** The place where preparing and tacking is done: the bench when a machine stands there. */
-  String bench() {
-    return weldment.machines().stream()
-        .map(ShopMachine::place)
-        .filter(ShopMachine.HERE::equals)
-        .findFirst()
-        .or(() -> weldment.machines().stream().map(ShopMachine::place).findFirst())
-        .orElse(ShopMachine.HERE);
-  }
-
   void add(Draft draft) {
-    steps.add(draft.step(bench()));
+    steps.add(draft.step(Places.bench(weldment)));
   }
 
   void addWeld(Step step, RunPlan run) {
