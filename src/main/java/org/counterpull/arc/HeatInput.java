@@ -34,7 +34,7 @@ public final class HeatInput {
   public static Computed of(double k, double voltageV, double currentA, double travelSpeedMmPerS) {
     Limits limits =
         ArcEnergy.usualArc(voltageV, currentA, travelSpeedMmPerS)
-            .within("efficiency k", k, 0.6, 1, "(-)");
+            .within("efficiency k", k, 0.6, 1, "1");
     return FORMULA.result(
         kJPerMm(k, ArcEnergy.kJPerMm(voltageV, currentA, travelSpeedMmPerS)), limits.outside());
   }

@@ -1,5 +1,6 @@
 package org.counterpull.contact;
 
+import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /** The path of a weld line in weldment axes, mm. */
@@ -81,5 +82,71 @@ public sealed interface LinePath {
       Vector3D side = axis.crossProduct(startArm);
       return new Vector3D(-Math.sin(angle), startArm, Math.cos(angle), side).normalize();
     }
+  }
+
+  /**
+   * A curve through points, straight from each to the next.
+   *
+   * @param points at least two, no two neighbours alike
+   */
+  record Curve(List<Vector3D> points) implements LinePath {
+    public Curve {
+      points = List.copyOf(points);
+      if (points.size() < 2) {
+        throw new IllegalArgumentException("a curve needs two points, not " + points.size());
+      }
+    }
+
+    @Override
+    public Vector3D start() {
+      return points.get(0);
+    }
+
+    @Override
+    public Vector3D end() {
+      return points.get(points.size() - 1);
+    }
+
+    @Override
+    public double lengthMm() {
+      double length = 0;
+      for (int i = 1; i < points.size(); i++) {
+        length += points.get(i).distance(points.get(i - 1));
+      }
+      return length;
+    }
+
+    @Override
+    public Vector3D at(double distanceMm) {
+      Place place = place(distanceMm);
+      Vector3D from = points.get(place.piece);
+      return new Vector3D(1 - place.share, from, place.share, points.get(place.piece + 1));
+    }
+
+    @Override
+    public Vector3D tangent(double distanceMm) {
+      int piece = place(distanceMm).piece;
+      return points.get(piece + 1).subtract(points.get(piece)).normalize();
+    }
+
+    /** The piece, counted from 0, that holds the point at a distance from the start. */
+    public int pieceAt(double distanceMm) {
+      return place(distanceMm).piece;
+    }
+
+    private Place place(double distanceMm) {
+      double left = distanceMm;
+      for (int i = 0; i < points.size() - 2; i++) {
+        double piece = points.get(i).distance(points.get(i + 1));
+        if (left <= piece) {
+          return new Place(i, left / piece);
+        }
+        left -= piece;
+      }
+      int last = points.size() - 2;
+      return new Place(last, left / points.get(last).distance(points.get(last + 1)));
+    }
+
+    private record Place(int piece, double share) {}
   }
 }

@@ -1,8 +1,12 @@
 package org.counterpull.contact;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.position.WeldingPosition;
 import org.counterpull.weldment.Side;
 
 /**
@@ -22,8 +26,7 @@ import org.counterpull.weldment.Side;
  * @param secondWallMm wall of the second part at the line
  * @param flareRadiusMm outside radius of the round surface of a flare groove
  * @param gapMm mean opening between the two parts along the line
- * @param position ISO 6947 position for the weldment as it lies
- * @param turnedPosition the same with the weldment turned over about its longest horizontal axis
+ * @param positions ISO 6947 position for every lay of the weldment
  * @param reach whether a torch or electrode gets there
  */
 public record WeldLine(
@@ -38,9 +41,22 @@ public record WeldLine(
     double secondWallMm,
     Optional<Double> flareRadiusMm,
     double gapMm,
-    WeldPosition position,
-    WeldPosition turnedPosition,
+    Map<Lay, WeldingPosition> positions,
     Reach reach) {
+
+  public WeldLine {
+    positions = Collections.unmodifiableMap(new EnumMap<>(positions));
+  }
+
+  /** ISO 6947 position for the weldment as drawn. */
+  public WeldingPosition position() {
+    return positions.get(Lay.AS_DRAWN);
+  }
+
+  /** ISO 6947 position for another lay of the weldment. */
+  public WeldingPosition position(Lay lay) {
+    return positions.get(lay);
+  }
 
   /** What kind of weld fits along a line. */
   public enum Shape {

@@ -23,12 +23,13 @@ import org.counterpull.weldment.Joint;
  * @param preheat least temperature before welding, deg C, with what holds outside the box of its
  *     method
  * @param notes what else must be known, in sentences
+ * @param refusals what is asked for and can't be done here, in sentences
  * @param runs the runs, in the order of the contact's lines
  */
 public record JointPlan(
     Joint joint,
     Contact contact,
-    Preparation preparation,
+    EdgePreparation preparation,
     WeldSize size,
     Optional<Filler> filler,
     List<MachineVerdict> verdicts,
@@ -37,12 +38,14 @@ public record JointPlan(
     Optional<Computed> hardness,
     Computed preheat,
     List<String> notes,
+    List<String> refusals,
     List<RunPlan> runs) {
 
   public JointPlan {
     verdicts = List.copyOf(verdicts);
     carbonEquivalents = List.copyOf(carbonEquivalents);
     notes = List.copyOf(notes);
+    refusals = List.copyOf(refusals);
     runs = List.copyOf(runs);
   }
 }

@@ -3,13 +3,13 @@ package org.counterpull.penetration;
 /**
  * Factors K of {@link JacksonShrubsall}, in mm (mm/s V2 / A4)^(1/3).
  *
- * <p>Derived from published settings of carbon dioxide MAG that are known to work: 0.023 where the
- * edges are tight, 0.034 over a gap of 1.2 mm and more. The classes of the other processes are
- * common practice, no source.
+ * <p>Derived from published settings of carbon dioxide MAG that are known to work: 0.0229 (0.0012
+ * in inches) where the edges are tight, 0.034 over a gap of 1.2 mm and more. The classes of the
+ * other processes are common practice, no source.
  */
 public final class PenetrationFactor {
   /** Spray or globular wire, tight joint. */
-  public static final double TIGHT = 0.023;
+  public static final double TIGHT = 0.0229;
 
   /** The same over a gap of 1.2 mm and more. */
   public static final double OVER_GAP = 0.034;

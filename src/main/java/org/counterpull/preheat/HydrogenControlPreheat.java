@@ -1,13 +1,5 @@
 package org.counterpull.preheat;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Dimension;
 import org.counterpull.quantity.Formula;
@@ -31,12 +23,10 @@ public final class HydrogenControlPreheat {
           "C",
           "from memory: AWS D1.1, alternative methods for preheat, hydrogen control");
 
-  private static final String RESOURCE = "/preheat/hydrogen-control.csv";
   private static final double[] GROUP_UP_TO = {3.0, 3.5, 4.0, 4.5, 5.0, 5.5, 7.0};
   private static final double[] THICKNESS_UP_TO_IN = {3.0 / 8, 3.0 / 4, 1.5, 3};
   private static final double MM_PER_IN = 25.4;
   private static final int ROWS_PER_RESTRAINT = 5;
-  private static final List<double[]> TABLE_F = load();
 
   /** Level of diffusible hydrogen. */
   public enum Hydrogen {
@@ -69,7 +59,7 @@ public final class HydrogenControlPreheat {
     Require.positive("thickness", thicknessMm, "mm");
     double index = index(pcmPercent, hydrogen);
     int row = restraint.ordinal() * ROWS_PER_RESTRAINT + thicknessRow(thicknessMm / MM_PER_IN);
-    double preheatF = TABLE_F.get(row)[groupColumn(index)];
+    double preheatF = HydrogenControlTable.preheatF(row, groupColumn(index));
     double preheatC = Dimension.TEMPERATURE.convert(preheatF, "F", "C");
     Limits limits = new Limits().within("index", index, Double.NEGATIVE_INFINITY, 7.0, "(-)");
     return FORMULA.result(preheatC, limits.outside());
@@ -99,30 +89,5 @@ public final class HydrogenControlPreheat {
       row++;
     }
     return row;
-  }
-
-  private static List<double[]> load() {
-    List<double[]> rows = new ArrayList<>();
-    try (InputStream in = HydrogenControlPreheat.class.getResourceAsStream(RESOURCE);
-        BufferedReader lines =
-            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      lines.readLine(); // column names
-      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        rows.add(row(line.split(",")));
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return rows;
-  }
-
-  /** Cells behind restraint and thickness; below room temperature means 32 F, no preheat. */
-  private static double[] row(String[] cells) {
-    double[] temperaturesF = new double[GROUP_UP_TO.length];
-    for (int i = 0; i < temperaturesF.length; i++) {
-      String cell = cells[i + 2];
-      temperaturesF[i] = cell.equals("<65") ? 32 : Double.parseDouble(cell);
-    }
-    return temperaturesF;
   }
 }

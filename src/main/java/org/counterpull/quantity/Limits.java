@@ -2,7 +2,6 @@ package org.counterpull.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Collects the limits of validity that a formula's arguments leave, in words that name the
@@ -23,13 +22,7 @@ public final class Limits {
   public Limits within(String what, double value, double low, double high, String unit) {
     if (!(value >= low && value <= high)) {
       left.add(
-          String.format(
-              Locale.ROOT,
-              "%s %.4g %s is outside %s",
-              what,
-              value,
-              unit,
-              interval(low, high, unit)));
+          what + " " + Printed.quantity(value, unit) + " is outside " + interval(low, high, unit));
     }
     return this;
   }
@@ -49,11 +42,11 @@ public final class Limits {
 
   private static String interval(double low, double high, String unit) {
     if (low == Double.NEGATIVE_INFINITY) {
-      return String.format(Locale.ROOT, "up to %.4g %s", high, unit);
+      return "up to " + Printed.quantity(high, unit);
     }
     if (high == Double.POSITIVE_INFINITY) {
-      return String.format(Locale.ROOT, "%.4g %s and more", low, unit);
+      return Printed.quantity(low, unit) + " and more";
     }
-    return String.format(Locale.ROOT, "%.4g to %.4g %s", low, high, unit);
+    return Printed.number(low, 4) + " to " + Printed.quantity(high, unit);
   }
 }

@@ -1,29 +1,27 @@
 package org.counterpull.quantity;
 
-import java.util.Locale;
-
-/** Refuses arguments that mean nothing physically, naming the value and its unit. */
+/** Refuses arguments that mean nothing physically, with the argument's name, value and unit. */
 public final class Require {
   private Require() {}
 
-  /** The value itself, if it is finite and greater than zero. */
+  /** The value, which must be a finite number above zero. */
   public static double positive(String what, double value, String unit) {
-    return that(value > 0, what, value, unit, "greater than zero");
+    return that(value > 0, what, value, unit, "must be a finite number above 0");
   }
 
-  /** The value itself, if it is finite and not less than zero. */
+  /** The value, which must be a finite number, zero or above. */
   public static double notNegative(String what, double value, String unit) {
-    return that(value >= 0, what, value, unit, "zero or greater");
+    return that(value >= 0, what, value, unit, "must be a finite number, 0 or above");
   }
 
-  /** The value itself, if it is finite. */
+  /** The value, which must be a finite number. */
   public static double finite(String what, double value, String unit) {
-    return that(true, what, value, unit, "a finite number");
+    return that(true, what, value, unit, "must be a finite number");
   }
 
-  /** The value itself, if it is finite and below a bound. */
+  /** The value, which must be a finite number below a bound. */
   public static double below(String what, double value, double bound, String unit) {
-    return that(value < bound, what, value, unit, "below " + bound + " " + unit);
+    return that(value < bound, what, value, unit, "must be below " + Printed.quantity(bound, unit));
   }
 
   /** The value, which must lie in a closed interval. */
@@ -33,12 +31,13 @@ public final class Require {
         what,
         value,
         unit,
-        String.format(Locale.ROOT, "%.4g to %.4g %s", low, high, unit));
+        "must be " + Printed.number(low, 4) + " to " + Printed.quantity(high, unit));
   }
 
-  private static double that(boolean holds, String what, double value, String unit, String must) {
+  private static double that(boolean holds, String what, double value, String unit, String rule) {
     if (!holds || !Double.isFinite(value)) {
-      throw new IllegalArgumentException(what + " " + value + " " + unit + " must be " + must);
+      throw new IllegalArgumentException(
+          what + " is " + Printed.quantity(value, unit) + ": it " + rule);
     }
     return value;
   }

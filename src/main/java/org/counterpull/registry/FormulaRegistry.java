@@ -13,7 +13,12 @@ public final class FormulaRegistry {
   private static final Map<String, PublishedFormula> BY_NAME =
       byName(
           List.of(
-              ArcFormulas.all(), CoolingFormulas.all(), SteelFormulas.all(), StockFormulas.all()));
+              ArcFormulas.all(),
+              CoolingFormulas.all(),
+              SteelFormulas.all(),
+              StockFormulas.all(),
+              WeldFormulas.all(),
+              PowerFormulas.all()));
 
   private FormulaRegistry() {}
 

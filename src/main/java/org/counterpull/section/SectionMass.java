@@ -3,6 +3,7 @@ package org.counterpull.section;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Mass of a length of stock.
@@ -41,16 +42,9 @@ public final class SectionMass {
 
   /** Mass in kg without the trace. */
   public static double kg(double areaMm2, double lengthMm, double densityKgPerM3) {
-    if (!(areaMm2 > 0) || !(lengthMm > 0) || !(densityKgPerM3 > 0)) {
-      throw new IllegalArgumentException(
-          "area "
-              + areaMm2
-              + " mm2, length "
-              + lengthMm
-              + " mm and density "
-              + densityKgPerM3
-              + " kg/m3 must be greater than zero");
-    }
+    Require.positive("section", areaMm2, "mm2");
+    Require.positive("length", lengthMm, "mm");
+    Require.positive("density", densityKgPerM3, "kg/m3");
     return areaMm2 * lengthMm * densityKgPerM3 / MM3_PER_M3;
   }
 

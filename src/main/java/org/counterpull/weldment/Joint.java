@@ -2,6 +2,7 @@ package org.counterpull.weldment;
 
 import java.util.List;
 import java.util.Optional;
+import org.counterpull.fillet.FilletThroat;
 
 /**
  * Two parts that are welded to each other.
@@ -55,11 +56,37 @@ public record Joint(
 
   /** A weld size from the file: leg z or throat a, in mm; the two are never mixed up. */
   public sealed interface GivenSize {
+    /** The leg that it means between faces at an angle, mm. */
+    double legMm(double facesDeg);
+
+    /** The effective throat that it means between faces at an angle, mm. */
+    double throatMm(double facesDeg);
+
     /** Leg length z. */
-    record Leg(double legMm) implements GivenSize {}
+    record Leg(double legMm) implements GivenSize {
+      @Override
+      public double legMm(double facesDeg) {
+        return legMm;
+      }
+
+      @Override
+      public double throatMm(double facesDeg) {
+        return legMm * FilletThroat.perLeg(facesDeg);
+      }
+    }
 
     /** Effective throat a. */
-    record Throat(double throatMm) implements GivenSize {}
+    record Throat(double throatMm) implements GivenSize {
+      @Override
+      public double legMm(double facesDeg) {
+        return FilletThroat.legMm(throatMm, facesDeg);
+      }
+
+      @Override
+      public double throatMm(double facesDeg) {
+        return throatMm;
+      }
+    }
   }
 
   /**

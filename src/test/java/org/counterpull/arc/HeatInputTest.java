@@ -80,10 +80,10 @@ class HeatInputTest {
   @Test
   void outsideTheUsualItAnswersAndSaysSo() {
     assertThat(HeatInput.of(0.3, 24, 200, 5).warnings())
-        .containsExactly("efficiency k 0.3000 (-) is outside 0.6000 to 1.000 (-)");
+        .containsExactly("efficiency k 0.3 is outside 0.6 to 1");
     assertThat(ArcEnergy.of(80, 200, 5).inRange()).isFalse();
     assertThatThrownBy(() -> ArcEnergy.of(24, 200, 0))
-        .hasMessage("travel speed 0.0 mm/s must be greater than zero");
+        .hasMessage("travel speed is 0 mm/s: it must be a finite number above 0");
     assertThatThrownBy(() -> HeatInput.of(Double.NaN, 24, 200, 5))
         .isInstanceOf(IllegalArgumentException.class);
   }

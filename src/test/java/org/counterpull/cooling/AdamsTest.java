@@ -38,7 +38,7 @@ class AdamsTest {
   void thickPlateIsSaid() {
     assertThat(AdamsPeakTemperature.of(720, 30, 3, 25, 1510, 0.0044).inRange()).isFalse();
     assertThatThrownBy(() -> AdamsPeakTemperature.of(720, 5, 3, 25, 20, 0.0044))
-        .hasMessage("melting over preheat -5.0 K must be greater than zero");
+        .hasMessage("melting over preheat is -5 K: it must be a finite number above 0");
   }
 
   /** AWS Welding Handbook vol. 1 (from memory): 6 mm, 25 C, at 550 C; tau and K/s. */

@@ -65,9 +65,9 @@ class CoolingTime85Test {
   @Test
   void hotPreheatIsSaidAndHotterRefused() {
     assertThat(CoolingTime85.of(1, 10, 300, 1, 1).warnings())
-        .containsExactly("preheat 300.0 C is outside -50.00 to 250.0 C");
+        .containsExactly("preheat 300 C is outside -50 to 250 C");
     assertThatThrownBy(() -> CoolingTime85.of(1, 10, 500, 1, 1))
-        .hasMessage("preheat 500.0 C must be below 500.0 C");
+        .hasMessage("preheat is 500 C: it must be below 500 C");
     assertThatThrownBy(() -> CoolingTime85.of(1, -10, 20, 1, 1))
         .isInstanceOf(IllegalArgumentException.class);
   }

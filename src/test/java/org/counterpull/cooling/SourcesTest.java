@@ -65,7 +65,7 @@ class SourcesTest {
   @Test
   void theSourceItselfIsRefused() {
     assertThatThrownBy(() -> MovingPointSource.of(3600, 5, STEEL, 0, 0, 0))
-        .hasMessage("distance from the source 0.0 mm must be greater than zero");
+        .hasMessage("distance from the source is 0 mm: it must be a finite number above 0");
     assertThat(MovingLineSource.riseK(3600, 5, STEEL, 5, -1e5, 0, 0)).isFinite();
   }
 
@@ -128,5 +128,19 @@ class SourcesTest {
       sum += InstantSources.pointOnThinK(3000, STEEL, 6, r, 60, 0) * ringMm3 * 0.005;
     }
     assertThat(sum).isCloseTo(3000, within(0.1));
+  }
+
+  /** Rykalin, bead of 40 mm in 8 s, point at x 20, y 5: 809.4 K at 8 s, 236.1 K at 20 s. */
+  @Test
+  void movingSourceOfFiniteLength() {
+    assertPrinted(FiniteBeadSource.riseK(3600, 5, STEEL, 40, 20, 5, 8), 809.4);
+    assertPrinted(FiniteBeadSource.riseK(3600, 5, STEEL, 40, 20, 5, 20), 236.1);
+  }
+
+  /** Derived: t8/5 of 720 J/mm from 20 C over thickness, finite plate; to four digits. */
+  @ParameterizedTest
+  @CsvSource({"6, 24.72", "8, 13.86", "10, 7.981", "12, 4.943", "15, 3.855", "20, 3.677"})
+  void coolingTimeOverThickness(double thicknessMm, double seconds) {
+    assertPrinted(FiniteThicknessCooling.t85S(720, STEEL, thicknessMm, 20), seconds);
   }
 }

@@ -139,8 +139,10 @@ class AwsAndEnFilletSizesTest {
   // and 0.034; the inch factor 0.0012 is 0.02289 (derived, 4 digits).
   @Test
   void penetration() {
-    assertThat(JacksonShrubsall.of(0.0229, 250, 25, 7.5).value()).isEqualTo(2.155, within(0.0005));
-    assertThat(JacksonShrubsall.of(0.034, 250, 25, 7.5).value()).isEqualTo(3.200, within(0.0005));
+    assertThat(JacksonShrubsall.of(PenetrationFactor.TIGHT, 250, 25, 7.5).value())
+        .isEqualTo(2.155, within(0.0005));
+    assertThat(JacksonShrubsall.of(PenetrationFactor.OVER_GAP, 250, 25, 7.5).value())
+        .isEqualTo(3.200, within(0.0005));
     assertThat(PenetrationFactor.fromInch(0.0012)).isEqualTo(0.02289, within(0.000005));
     // Slower than 3 mm/s does not deepen it.
     assertThat(JacksonShrubsall.mm(0.023, 200, 24, 1))
@@ -150,7 +152,7 @@ class AwsAndEnFilletSizesTest {
 
   @Test
   void refusesWhatMeansNothing() {
-    assertThatThrownBy(() -> MinimumFillet.of(-3)).hasMessageContaining("thickness is -3.00000 mm");
+    assertThatThrownBy(() -> MinimumFillet.of(-3)).hasMessageContaining("thickness is -3 mm");
     assertThatThrownBy(() -> LegEnergy.of(Double.NaN)).hasMessageContaining("leg");
   }
 }

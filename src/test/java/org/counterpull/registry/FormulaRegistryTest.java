@@ -80,7 +80,7 @@ class FormulaRegistryTest {
             + " preheat=150 C",
         "t85 | heat-input=1;thickness=10 A;preheat=20 | thickness: \"A\" in \"10 A\" is no unit of"
             + " length | 12 mm, 1/2 in or 1-1/4 in (units: mm, cm, m, in, ft)",
-        "t85 | heat-input=1;thickness=0;preheat=20 | thickness 0.0 mm must be greater than zero |"
+        "t85 | heat-input=1;thickness=0;preheat=20 | thickness is 0 mm: it must be a finite number above 0 |"
             + " what is listed by: formula show t85",
         "section-mass | stock=plate 8;length=1 m | a plate needs a width | stock=\"plate 300 x 8\"",
         "section-mass | stock=flta 60 x 8;length=1 m | stock: \"flta\" is no shape of stock | did"

@@ -75,7 +75,7 @@ class CarbonEquivalentTest {
   void outsideTheFittedCompositionIsSaid() {
     Composition steel = Composition.parse("C 0.465 Mn 0.75");
     assertThat(CarbonEquivalent.cet(steel).warnings())
-        .containsExactly("C 0.4650 % is outside 0.05000 to 0.3200 %");
+        .containsExactly("C 0.465 % is outside 0.05 to 0.32 %");
     assertThat(CarbonEquivalent.pcm(steel).inRange()).isFalse();
   }
 

@@ -58,7 +58,7 @@ class HazHardnessTest {
     assertThat(HazHardness.of(steel("A36"), 5).warnings())
         .singleElement()
         .asString()
-        .startsWith("spread of the methods 80.50 HV10");
+        .startsWith("spread of the methods 80.5 HV10");
   }
 
   /** CEB of the first steel: 0.3523, to four digits. */

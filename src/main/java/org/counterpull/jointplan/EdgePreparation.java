@@ -17,7 +17,7 @@ import java.util.Locale;
  * @param reason why this one
  * @param source where its values stand
  */
-public record Preparation(
+public record EdgePreparation(
     Kind kind,
     double firstDepthMm,
     double secondDepthMm,

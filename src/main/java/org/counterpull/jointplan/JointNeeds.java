@@ -1,0 +1,200 @@
+package org.counterpull.jointplan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.counterpull.contact.Contact;
+import org.counterpull.contact.JointForm;
+import org.counterpull.contact.WeldLine;
+import org.counterpull.fillet.FilletThroat;
+import org.counterpull.fillet.MaximumFillet;
+import org.counterpull.fillet.MinimumFillet;
+import org.counterpull.machine.BarSection;
+import org.counterpull.machine.JointKind;
+import org.counterpull.machine.WeldTask;
+import org.counterpull.position.WeldingPosition;
+import org.counterpull.quantity.Computed;
+import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Printed;
+import org.counterpull.stock.Flat;
+import org.counterpull.stock.SquareBar;
+import org.counterpull.stock.Stock;
+import org.counterpull.weldment.Joint;
+import org.counterpull.weldment.Joint.WeldKind;
+import org.counterpull.weldment.Part;
+
+/**
+ * What a joint needs before any machine is looked at.
+ *
+ * @param thinnerMm thinner wall at its lines
+ * @param thickerMm thicker wall at its lines
+ * @param size weld size
+ * @param flare true where a round lies against the other part
+ * @param groove true where a butt or a full penetration is wanted
+ */
+record JointNeeds(
+    double thinnerMm, double thickerMm, WeldSize size, boolean flare, boolean groove) {
+
+  private static final Formula GIVEN =
+      new Formula("given-size", "weld size from the file", "mm", "the weldment file");
+
+  private static final Formula FULL =
+      new Formula(
+          "full-penetration", "throat of a full penetration weld", "mm", "the thinner part itself");
+
+  private static final Formula FLARE_DEFAULT =
+      new Formula(
+          "flare-default-throat",
+          "throat of a flare groove where none is given",
+          "mm",
+          "common practice, no source: 0.7 of the thinner wall, at most a flush fill (AWS D1.1)");
+
+  static JointNeeds of(Joint joint, Contact contact, List<WeldLine> lines) {
+    double thinner =
+        lines.stream()
+            .mapToDouble(l -> Math.min(l.firstWallMm(), l.secondWallMm()))
+            .min()
+            .orElseThrow();
+    double thicker =
+        lines.stream()
+            .mapToDouble(l -> Math.max(l.firstWallMm(), l.secondWallMm()))
+            .max()
+            .orElseThrow();
+    boolean flare = lines.stream().allMatch(l -> l.flareRadiusMm().isPresent());
+    boolean groove = !flare && isGroove(joint, contact, lines);
+    WeldSize size =
+        flare
+            ? flareSize(joint, lines, thinner)
+            : groove ? grooveSize(joint, thinner) : filletSize(joint, lines, thinner, thicker);
+    return new JointNeeds(thinner, thicker, size, flare, groove);
+  }
+
+  private static boolean isGroove(Joint joint, Contact contact, List<WeldLine> lines) {
+    boolean askedFor =
+        joint.fullPenetration()
+            || (joint.weld() != WeldKind.AUTO && joint.weld() != WeldKind.FILLET);
+    boolean noFillet = lines.stream().noneMatch(l -> l.shape() == WeldLine.Shape.FILLET);
+    return askedFor
+        || noFillet
+        || (contact.form() == JointForm.BUTT && joint.weld() == WeldKind.AUTO);
+  }
+
+  private static WeldSize filletSize(
+      Joint joint, List<WeldLine> lines, double thinner, double thicker) {
+    double faces = lines.get(0).dihedralDeg();
+    if (joint.size().isPresent()) {
+      double leg = joint.size().get().legMm(faces);
+      return new WeldSize(
+          Optional.of(GIVEN.result(leg)), FilletThroat.of(leg, faces), true, "given in the file");
+    }
+    Computed least = MinimumFillet.of(thicker);
+    double leg = Math.min(least.value(), thinner);
+    String reason =
+        leg < least.value()
+            ? "the least for " + Printed.quantity(thicker, "mm") + ", cut down to the thinner part"
+            : "the least for " + Printed.quantity(thicker, "mm") + " by the AWS D1.1 table";
+    return new WeldSize(
+        Optional.of(new Computed(leg, "mm", least.formula(), least.warnings())),
+        FilletThroat.of(leg, faces),
+        false,
+        reason);
+  }
+
+  private static WeldSize grooveSize(Joint joint, double thinner) {
+    if (!joint.fullPenetration() && joint.size().isPresent()) {
+      double throat = joint.size().get().throatMm(90);
+      return new WeldSize(
+          Optional.empty(), GIVEN.result(Math.min(throat, thinner)), true, "given in the file");
+    }
+    return new WeldSize(
+        Optional.empty(), FULL.result(thinner), false, "full penetration of the thinner part");
+  }
+
+  private static WeldSize flareSize(Joint joint, List<WeldLine> lines, double thinner) {
+    double radius = lines.get(0).flareRadiusMm().orElseThrow();
+    double flush = 5.0 / 16 * radius;
+    if (joint.size().isPresent()) {
+      double throat = joint.size().get().throatMm(90);
+      return new WeldSize(Optional.empty(), GIVEN.result(throat), true, "given in the file");
+    }
+    double throat = Math.min(0.7 * thinner, flush);
+    return new WeldSize(
+        Optional.empty(),
+        FLARE_DEFAULT.result(throat),
+        false,
+        "0.7 of the thinner wall, at most what a flush fill gives");
+  }
+
+  /** Sentences about the size that the planner should say. */
+  List<String> remarks() {
+    if (size.leg().isEmpty()) {
+      return List.of();
+    }
+    double leg = size.leg().get().value();
+    double least = Math.min(MinimumFillet.legMm(thickerMm), thinnerMm);
+    double largest = MaximumFillet.of(thinnerMm).value();
+    if (leg < least - 1e-9) {
+      return List.of(
+          "a leg of "
+              + Printed.quantity(leg, "mm")
+              + " is below the least for this thickness, "
+              + Printed.quantity(least, "mm")
+              + " (AWS D1.1): it may cool too fast and crack");
+    }
+    if (leg > Math.max(largest, least) + 1e-9) {
+      return List.of(
+          "a leg of "
+              + Printed.quantity(leg, "mm")
+              + " is more than the thinner part can use ("
+              + Printed.quantity(largest, "mm")
+              + "): it costs metal, time and pull");
+    }
+    return List.of();
+  }
+
+  /** The question for a machine, in one position. */
+  WeldTask task(
+      Contact contact, WeldingPosition position, double ambientC, SteelAtJoint steel, Part first) {
+    OptionalDouble leg =
+        flare
+            ? OptionalDouble.of(size.throat().value() * Math.sqrt(2))
+            : size.leg().map(l -> OptionalDouble.of(l.value())).orElse(OptionalDouble.empty());
+    return new WeldTask(
+        groove && !flare ? kindOfGroove(contact.form()) : kind(contact.form()),
+        thinnerMm,
+        thickerMm,
+        leg,
+        position,
+        ambientC,
+        steel.shortestT85S(),
+        bar(contact, first));
+  }
+
+  private static JointKind kindOfGroove(JointForm form) {
+    return form == JointForm.TEE ? JointKind.TEE : JointKind.BUTT;
+  }
+
+  private static JointKind kind(JointForm form) {
+    return switch (form) {
+      case TEE -> JointKind.TEE;
+      case BUTT -> JointKind.BUTT;
+      case CORNER, EDGE -> JointKind.CORNER;
+      case LAP -> JointKind.LAP;
+    };
+  }
+
+  /** Two bars welded end to end across their width warm as a whole. */
+  private static Optional<BarSection> bar(Contact contact, Part first) {
+    if (contact.form() != JointForm.BUTT) {
+      return Optional.empty();
+    }
+    Stock stock = first.stock();
+    return stock instanceof Flat || stock instanceof SquareBar
+        ? Optional.of(section(stock.acrossMm(), stock.upMm()))
+        : Optional.empty();
+  }
+
+  private static BarSection section(double oneMm, double otherMm) {
+    return new BarSection(Math.min(oneMm, otherMm), Math.max(oneMm, otherMm));
+  }
+}

@@ -1,0 +1,178 @@
+package org.counterpull.jointplan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.counterpull.arc.WeldingProcess;
+import org.counterpull.contact.Contact;
+import org.counterpull.contact.WeldLine;
+import org.counterpull.groove.Groove;
+import org.counterpull.machine.MachineAssessor;
+import org.counterpull.machine.MachineVerdict;
+import org.counterpull.machine.Verdict;
+import org.counterpull.procedure.ProcedureBook;
+import org.counterpull.quantity.Computed;
+import org.counterpull.weldment.Joint;
+import org.counterpull.weldment.Part;
+import org.counterpull.weldment.ShopMachine;
+import org.counterpull.weldment.Weldment;
+
+/**
+ * Plans one joint: what each machine of the shop can make of it, the best of them, preparation,
+ * size, and each run with its passes.
+ *
+ * <p>A machine here is preferred to one elsewhere only where its verdict is as good: a machine that
+ * can merely tack leaves the runs to one that can weld.
+ */
+public final class JointPlanner {
+  private final Weldment weldment;
+  private final ProcedureBook procedures;
+
+  /**
+   * A planner.
+   *
+   * @param weldment the whole weldment, for its parts, machines and surroundings
+   * @param procedures starting settings
+   */
+  public JointPlanner(Weldment weldment, ProcedureBook procedures) {
+    this.weldment = weldment;
+    this.procedures = procedures;
+  }
+
+  /**
+   * Plans a joint.
+   *
+   * @param joint what the file asks for
+   * @param contact how its parts meet; with at least one line
+   * @throws IllegalArgumentException when the contact has no line
+   */
+  public JointPlan plan(Joint joint, Contact contact) {
+    RunLines chosen = RunLines.of(joint, contact);
+    List<WeldLine> lines = chosen.lines().isEmpty() ? contact.lines() : chosen.lines();
+    if (lines.isEmpty()) {
+      throw new IllegalArgumentException("joint " + joint.name() + " has no line to weld");
+    }
+    Part first = weldment.part(joint.first());
+    SteelAtJoint steel = SteelAtJoint.of(first, weldment.part(joint.second()));
+    JointNeeds needs = JointNeeds.of(joint, contact, lines);
+    List<Assessed> assessed =
+        weldment.machines().stream()
+            .map(machine -> assess(machine, contact, needs, lines, steel, first))
+            .toList();
+    List<MachineVerdict> verdicts = assessed.stream().map(Assessed::verdict).toList();
+    Optional<ShopMachine> machine = choose(joint, verdicts);
+    List<String> notes = new ArrayList<>(chosen.left());
+    notes.addAll(needs.remarks());
+    if (machine.isEmpty()) {
+      return unwelded(joint, contact, needs, verdicts, steel, notes, chosen.missed());
+    }
+    Assessed best = assessed.get(weldment.machines().indexOf(machine.get()));
+    MachineVerdict verdict = best.verdict();
+    Optional<Groove> groove = Preparations.groove(joint, needs, verdict);
+    RunPlanner runs =
+        new RunPlanner(
+            weldment, procedures, joint, contact, needs, steel, machine.get(), best, groove);
+    List<RunPlan> planned = runs.plan(chosen.lines());
+    PreheatChoice preheat = runs.preheat();
+    notes.addAll(preheat.notes());
+    notes.addAll(verdict.notes());
+    Computed cooling = slowestCheck(planned);
+    return new JointPlan(
+        joint,
+        contact,
+        Preparations.of(joint, needs, groove, reason(needs, verdict, groove)),
+        needs.size(),
+        planned.stream().findFirst().map(RunPlan::filler),
+        verdicts,
+        Optional.of(machine.get().machine().name()),
+        steel.carbonEquivalents(),
+        cooling == null ? Optional.empty() : steel.hardness(Math.max(0.5, cooling.value())),
+        preheat.least(),
+        notes,
+        chosen.missed(),
+        planned);
+  }
+
+  /** The fastest cooling of all passes: it hardens most. */
+  private static Computed slowestCheck(List<RunPlan> runs) {
+    return runs.stream()
+        .flatMap(run -> run.passes().stream())
+        .map(PassPlan::coolingTime)
+        .min(Comparator.comparingDouble(Computed::value))
+        .orElse(null);
+  }
+
+  private Assessed assess(
+      ShopMachine machine,
+      Contact contact,
+      JointNeeds needs,
+      List<WeldLine> lines,
+      SteelAtJoint steel,
+      Part first) {
+    double ambientC = weldment.surroundings().ambientC();
+    return Assessed.of(
+        lines,
+        weldment.surroundings().canBeTurned(),
+        position ->
+            MachineAssessor.assess(
+                machine.machine(), needs.task(contact, position, ambientC, steel, first)));
+  }
+
+  private Optional<ShopMachine> choose(Joint joint, List<MachineVerdict> verdicts) {
+    Comparator<ShopMachine> best =
+        Comparator.<ShopMachine, Verdict>comparing(m -> verdictOf(m, verdicts).verdict())
+            .thenComparing(m -> !m.place().equals(ShopMachine.HERE));
+    return weldment.machines().stream()
+        .filter(m -> joint.machine().map(m.machine().name()::equals).orElse(true))
+        .filter(m -> verdictOf(m, verdicts).verdict() != Verdict.NO)
+        .filter(m -> verdictOf(m, verdicts).verdict() != Verdict.TACK_ONLY)
+        .min(best);
+  }
+
+  private MachineVerdict verdictOf(ShopMachine machine, List<MachineVerdict> verdicts) {
+    return verdicts.get(weldment.machines().indexOf(machine));
+  }
+
+  private static String reason(JointNeeds needs, MachineVerdict verdict, Optional<Groove> groove) {
+    if (needs.flare()) {
+      return "a round against a wall";
+    }
+    if (groove.isEmpty()) {
+      return "a fillet carries what the size asks for, and the machine fuses the root";
+    }
+    return needs.groove()
+        ? "full depth of the part is wanted"
+        : "the machine does not fuse this thickness square: the bevel brings the arc to the root";
+  }
+
+  private JointPlan unwelded(
+      Joint joint,
+      Contact contact,
+      JointNeeds needs,
+      List<MachineVerdict> verdicts,
+      SteelAtJoint steel,
+      List<String> notes,
+      List<String> missed) {
+    List<String> refused = new ArrayList<>(missed);
+    refused.add("no machine of this shop can weld it");
+    Optional<Groove> groove = WantedGroove.of(joint.weld(), needs.thinnerMm());
+    PreheatChoice preheat =
+        PreheatChoice.of(
+            steel, WeldingProcess.MMA, needs.thickerMm(), 1, weldment.surroundings().ambientC());
+    return new JointPlan(
+        joint,
+        contact,
+        Preparations.of(joint, needs, groove, "as asked for"),
+        needs.size(),
+        Optional.empty(),
+        verdicts,
+        Optional.empty(),
+        steel.carbonEquivalents(),
+        Optional.empty(),
+        preheat.least(),
+        notes,
+        refused,
+        List.of());
+  }
+}

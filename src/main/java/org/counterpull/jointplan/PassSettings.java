@@ -1,0 +1,178 @@
+package org.counterpull.jointplan;
+
+import java.util.Optional;
+import org.counterpull.arc.ArcEnergy;
+import org.counterpull.arc.HeatInput;
+import org.counterpull.arc.NetHeat;
+import org.counterpull.arc.WeldingProcess;
+import org.counterpull.cooling.CoolingTime85;
+import org.counterpull.cooling.WeldShape;
+import org.counterpull.feeding.ShieldingGas;
+import org.counterpull.feeding.TransferMode;
+import org.counterpull.feeding.WireFeed;
+import org.counterpull.machine.Machine;
+import org.counterpull.machine.ProcessLimits;
+import org.counterpull.machine.WorkingPoint;
+import org.counterpull.power.LoadVoltage;
+import org.counterpull.procedure.Procedure;
+import org.counterpull.procedure.Range;
+import org.counterpull.quantity.Computed;
+import org.counterpull.quantity.Formula;
+
+/**
+ * Settings for beads of wanted size: current and voltage from the procedure within the machine's
+ * reach, travel speed from the energy that the bead takes.
+ *
+ * @param machine the machine
+ * @param point how it is set at its best for this joint
+ * @param row the procedure row; empty where none covers the work
+ */
+record PassSettings(Machine machine, WorkingPoint point, Optional<Procedure> row) {
+  private static final Formula BEAD =
+      new Formula(
+          "bead-area",
+          "cross-section of one bead",
+          "mm2",
+          "weld metal of the joint shared among its beads, with 21 % overfill on fillets; derived"
+              + " from published starting settings");
+
+  /** Share of a fillet's leg square that its metal takes, overfill included: 1.22 / 2. */
+  private static final double METAL_PER_LEG_SQUARED = 0.61;
+
+  /** Above this thickness short-circuit transfer is not trusted, mm. */
+  private static final double SPRAY_FROM_MM = 5;
+
+  private static final double[] STICK_OUT_MM = {10, 12, 15};
+
+  private WeldingProcess process() {
+    return point.process();
+  }
+
+  /** Transfer mode at the current that is used; empty for processes without one. */
+  Optional<TransferMode> transfer(double thickerMm) {
+    return switch (process()) {
+      case MAG, MIG ->
+          Optional.of(TransferMode.of(point.diameterMm(), gas(), startCurrentA(thickerMm)));
+      case FCAW, FCAW_S, MMA, TIG -> Optional.empty();
+    };
+  }
+
+  private ShieldingGas gas() {
+    return machine.gas();
+  }
+
+  /** The procedure's middle current within the machine's reach; spray where the part needs it. */
+  private double startCurrentA(double thickerMm) {
+    double usual = row.map(r -> r.settings().currentA().middle()).orElse(point.currentA());
+    double current = Math.max(machine.smallestCurrentA(), Math.min(usual, point.currentA()));
+    boolean sprayNeeded =
+        point.transfer() == TransferMode.SPRAY
+            && thickerMm > SPRAY_FROM_MM
+            && TransferMode.of(point.diameterMm(), gas(), current) != TransferMode.SPRAY;
+    return sprayNeeded ? point.currentA() : current;
+  }
+
+  /**
+   * One pass.
+   *
+   * @param bead what is laid
+   * @param thinnerMm thickness for thin flow
+   * @param thickerMm thickness that the transfer mode is chosen for
+   * @param shape of the weld, for the cooling time
+   * @param preheatC temperature that it is welded on
+   * @param weldedMm length
+   */
+  PassPlan pass(
+      Bead bead,
+      double thinnerMm,
+      double thickerMm,
+      WeldShape shape,
+      double preheatC,
+      double weldedMm) {
+    double wanted = bead.areaMm2() * ProcessLimits.energyPerLeg(process()) / METAL_PER_LEG_SQUARED;
+    double current = startCurrentA(thickerMm);
+    double travel = voltage(current) * current / 1000 / wanted;
+    if (travel < point.slowestMmPerS()) {
+      current = currentFor(wanted * point.slowestMmPerS(), current, point.currentA());
+      travel = Math.max(point.slowestMmPerS(), voltage(current) * current / 1000 / wanted);
+    } else if (travel > ProcessLimits.fastestMmPerS(process())) {
+      double fastest = ProcessLimits.fastestMmPerS(process());
+      current = currentFor(wanted * fastest, machine.smallestCurrentA(), current);
+      travel = fastest;
+    }
+    return planned(bead, current, travel, thinnerMm, shape, preheatC, weldedMm);
+  }
+
+  private PassPlan planned(
+      Bead bead,
+      double currentA,
+      double travelMmPerS,
+      double thinnerMm,
+      WeldShape shape,
+      double preheatC,
+      double weldedMm) {
+    double volts = voltage(currentA);
+    Computed arcEnergy = ArcEnergy.of(volts, currentA, travelMmPerS);
+    Computed heatInput = HeatInput.of(process().k(), volts, currentA, travelMmPerS);
+    Computed cooling =
+        CoolingTime85.of(heatInput.value(), thinnerMm, preheatC, shape.f2ForHardness(), shape.f3());
+    return new PassPlan(
+        bead.number(),
+        bead.layer(),
+        bead.kind(),
+        BEAD.result(bead.areaMm2()),
+        currentA,
+        volts,
+        travelMmPerS,
+        wireFeed(currentA),
+        arcEnergy,
+        heatInput,
+        NetHeat.of(process(), arcEnergy.value()),
+        cooling,
+        weldedMm / travelMmPerS);
+  }
+
+  /** Current between two that gives a power in kJ/s; the nearer end where neither reaches it. */
+  private double currentFor(double powerKW, double lowA, double highA) {
+    double low = lowA;
+    double high = Math.max(lowA, highA);
+    for (int i = 0; i < 60; i++) {
+      double middle = (low + high) / 2;
+      if (voltage(middle) * middle / 1000 < powerKW) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
+  }
+
+  /** The row's voltage at that share of its current range, the load line outside it. */
+  private double voltage(double currentA) {
+    if (row.isPresent()) {
+      Range currents = row.get().settings().currentA();
+      Range volts = row.get().settings().voltageV();
+      if (currents.contains(currentA)) {
+        double share =
+            currents.high() > currents.low()
+                ? (currentA - currents.low()) / (currents.high() - currents.low())
+                : 0.5;
+        return volts.low() + share * (volts.high() - volts.low());
+      }
+    }
+    return LoadVoltage.volts(Machine.loadLine(process()), currentA);
+  }
+
+  private Optional<Computed> wireFeed(double currentA) {
+    return switch (process()) {
+      case MAG -> Optional.of(WireFeed.of(point.diameterMm(), currentA, stickOutMm()));
+      case MIG, FCAW, FCAW_S, MMA, TIG -> Optional.empty();
+    };
+  }
+
+  private double stickOutMm() {
+    return point.diameterMm() < 0.85
+        ? STICK_OUT_MM[0]
+        : point.diameterMm() < 1.1 ? STICK_OUT_MM[1] : STICK_OUT_MM[2];
+  }
+}

@@ -1,0 +1,78 @@
+package org.counterpull.machine;
+
+import java.util.List;
+import org.counterpull.arc.WeldingProcess;
+import org.counterpull.feeding.TransferMode;
+import org.counterpull.power.LoadVoltage;
+
+/** Finds how a machine is best set for a task. */
+final class WorkingPoints {
+  /** Up to here the 1 A per 0.025 mm rule holds; thicker parts get all that the machine has, mm. */
+  private static final double RULE_UP_TO_MM = 4.8;
+
+  /** Welding current per thickness of mild steel, A/mm (common practice, no source). */
+  static final double AMPERES_PER_MM = 39.4;
+
+  private WorkingPoints() {}
+
+  static WorkingPoint best(Machine machine, WeldingProcess process, WeldTask task) {
+    double usableA = machine.usableCurrentA(process);
+    double inPositionA = usableA * ProcessLimits.currentShare(process, task.position());
+    double byThicknessA =
+        task.thinnerMm() <= RULE_UP_TO_MM
+            ? Math.min(inPositionA, AMPERES_PER_MM * task.thinnerMm())
+            : inPositionA;
+    double currentA = Math.min(usableA, Math.max(machine.smallestCurrentA(), byThicknessA));
+    return at(machine, process, task, currentA);
+  }
+
+  private static WorkingPoint at(
+      Machine machine, WeldingProcess process, WeldTask task, double wantedA) {
+    double diameterMm = diameterMm(machine, process, wantedA);
+    double currentA =
+        process == WeldingProcess.MMA
+            ? Math.min(wantedA, StickRange.of(diameterMm).highA())
+            : wantedA;
+    return new WorkingPoint(
+        process,
+        diameterMm,
+        currentA,
+        LoadVoltage.volts(Machine.loadLine(process), currentA),
+        ProcessLimits.slowestMmPerS(process, task.position()),
+        machine.duty().percentAt(currentA),
+        transfer(machine, process, diameterMm, currentA));
+  }
+
+  private static TransferMode transfer(
+      Machine machine, WeldingProcess process, double diameterMm, double currentA) {
+    return switch (process) {
+      case MAG, MIG -> TransferMode.of(diameterMm, machine.gas(), currentA);
+      case MMA, FCAW, FCAW_S, TIG -> TransferMode.SPRAY;
+    };
+  }
+
+  private static double diameterMm(Machine machine, WeldingProcess process, double currentA) {
+    return switch (process) {
+      case MAG, MIG -> wireMm(machine, currentA);
+      case FCAW, FCAW_S, TIG -> machine.wiresMm().get(machine.wiresMm().size() - 1);
+      case MMA -> electrodeMm(machine.electrodesMm(), currentA);
+    };
+  }
+
+  /** Thickest wire that sprays at this current; the thinnest one where none does. */
+  private static double wireMm(Machine machine, double currentA) {
+    List<Double> wires = machine.wiresMm();
+    return wires.stream()
+        .filter(wire -> TransferMode.of(wire, machine.gas(), currentA) == TransferMode.SPRAY)
+        .reduce((thin, thick) -> thick)
+        .orElse(wires.get(0));
+  }
+
+  /** Thickest electrode whose range the current reaches; the thinnest one where none is. */
+  private static double electrodeMm(List<Double> electrodes, double currentA) {
+    return electrodes.stream()
+        .filter(core -> StickRange.of(core).lowA() <= currentA)
+        .reduce((thin, thick) -> thick)
+        .orElse(electrodes.get(0));
+  }
+}

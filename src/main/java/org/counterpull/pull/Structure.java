@@ -1,0 +1,344 @@
+package org.counterpull.pull;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * An assembly as it stands: which links are closed, with what tension, and where everything has
+ * moved.
+ *
+ * <p>It starts with every body loose in space; a link that joins a loose part carries it without
+ * strain, exactly, so no supports are needed and none make a difference. A reading that changes
+ * when the whole is moved rigidly needs the whole to be grounded.
+ *
+ * <p>Every movement is booked on an origin (a run, a fixture) by its number; a tension that is let
+ * go moves things on the account of those who built it up.
+ */
+public final class Structure {
+  private static final double NO_MOTION = 1e-9;
+
+  private final CoordinateSpace space;
+  private final Flexibility flexibility;
+  private final List<double[]> motions;
+  private final double[] motionScale;
+  private final double[][] moved;
+  private final double[][] atRest;
+  private final double[][] linkStiffness;
+
+  /**
+   * All bodies loose, nothing moved.
+   *
+   * @param assembly what may happen; later additions to it are not seen
+   * @param origins how many accounts to keep
+   */
+  public Structure(Assembly assembly, int origins) {
+    space = new CoordinateSpace(assembly);
+    flexibility = space.flexibility();
+    motions = space.rigidMotions();
+    motionScale = space.motionScale();
+    moved = new double[space.size()][origins];
+    atRest = new double[space.size()][origins];
+    linkStiffness = new double[assembly.links().size()][];
+  }
+
+  private Structure(Structure other) {
+    space = other.space;
+    flexibility = other.flexibility.copy();
+    motions = new ArrayList<>(other.motions.stream().map(double[]::clone).toList());
+    motionScale = other.motionScale;
+    moved = deepCopy(other.moved);
+    atRest = deepCopy(other.atRest);
+    linkStiffness = other.linkStiffness.clone();
+  }
+
+  /** An independent copy. */
+  public Structure copy() {
+    return new Structure(this);
+  }
+
+  /** Rigid motions that nothing holds yet: six when the whole hangs together and floats. */
+  public int looseMotions() {
+    return motions.size();
+  }
+
+  /** True when a link is closed. */
+  public boolean closed(int link) {
+    return linkStiffness[link] != null;
+  }
+
+  /**
+   * Closes a link free of stress at its present opening.
+   *
+   * @param link number of the link
+   * @param stiffness of the connection; components of zero stay free
+   */
+  public void join(int link, SpringStiffness stiffness) {
+    if (closed(link)) {
+      throw new IllegalStateException("link " + link + " is closed already");
+    }
+    linkStiffness[link] = stiffness.components();
+    int[] block = block(link);
+    for (int i : block) {
+      atRest[i] = moved[i].clone();
+      Arrays.fill(moved[i], 0);
+    }
+    List<Integer> held = new ArrayList<>();
+    for (int i : block) {
+      if (!hang(i)) {
+        held.add(i);
+      }
+    }
+    int[] regular = held.stream().mapToInt(Integer::intValue).toArray();
+    flexibility.close(regular, compliances(link, regular));
+    for (int i : block) {
+      motions.forEach(motion -> motion[i] = 0);
+    }
+  }
+
+  /**
+   * Lets a closed link pull: it wants to change its opening by {@code wanted} and pulls with a
+   * lower stiffness than it has once cold.
+   *
+   * @param link number of the link
+   * @param pulling stiffness while it pulls, in no component above that of the link
+   * @param wanted change of the opening in the link's six components, mm and rad
+   * @param origin account
+   */
+  public void pull(int link, SpringStiffness pulling, double[] wanted, int origin) {
+    int[] block = block(link);
+    double[] injected = injected(flexibility, block, link, pulling, wanted);
+    for (int k = 0; k < block.length; k++) {
+      double[] column = flexibility.column(block[k]);
+      for (int i = 0; i < column.length; i++) {
+        moved[i][origin] += column[i] * injected[k];
+      }
+      atRest[block[k]][origin] += injected[k];
+    }
+  }
+
+  /**
+   * Lays a segment: whatever lies across the link is remelted, its force let go; then the segment
+   * pulls and stays as cold metal.
+   */
+  public void weld(
+      int link, SpringStiffness pulling, SpringStiffness cold, double[] wanted, int origin) {
+    if (closed(link) && flexibility.holdsAlone(block(link))) {
+      soften(link, cold);
+    } else {
+      if (closed(link)) {
+        release(link);
+      }
+      join(link, cold);
+    }
+    pull(link, pulling, wanted, origin);
+  }
+
+  /** Takes a connection out and lets its force go. */
+  public void release(int link) {
+    int[] block = block(link);
+    double[][] tension = new double[block.length][];
+    for (int k = 0; k < block.length; k++) {
+      tension[k] = moved[block[k]];
+      moved[block[k]] = atRest[block[k]];
+    }
+    double[][] perTension = flexibility.open(block, compliances(link, block));
+    for (int k = 0; k < block.length; k++) {
+      for (int i = 0; i < moved.length; i++) {
+        for (int origin = 0; origin < tension[k].length; origin++) {
+          moved[i][origin] += perTension[k][i] * tension[k][origin];
+        }
+      }
+    }
+    linkStiffness[link] = null;
+  }
+
+  /** True when taking that connection out would leave a part loose. */
+  public boolean holdsAlone(int link) {
+    return flexibility.holdsAlone(block(link));
+  }
+
+  /** Applies a load to the assembly as it stands. */
+  public void apply(int load, double factor, int origin) {
+    int row = space.load(load);
+    for (double[] motion : motions) {
+      if (Math.abs(motion[row]) > NO_MOTION * motionScale[row]) {
+        throw new IllegalStateException("load " + load + " would drive a loose part away");
+      }
+    }
+    double[] column = flexibility.column(row);
+    for (int i = 0; i < column.length; i++) {
+      moved[i][origin] += column[i] * factor;
+    }
+  }
+
+  /** How far a reading has moved, mm or rad. */
+  public double reading(int reading) {
+    return sum(moved[space.reading(reading)]);
+  }
+
+  /** Share of one account in a reading. */
+  public double share(int reading, int origin) {
+    return moved[space.reading(reading)][origin];
+  }
+
+  /** True when moving the whole rigidly leaves a reading as it is. */
+  public boolean settled(int reading) {
+    int row = space.reading(reading);
+    return motions.stream().allMatch(m -> Math.abs(m[row]) <= NO_MOTION * motionScale[row]);
+  }
+
+  /** Forces by which a closed link draws its sides together, in its six components, N and N mm. */
+  public double[] tension(int link) {
+    double[] tension = new double[6];
+    for (int i : block(link)) {
+      tension[i - space.link(link, 0)] = sum(moved[i]);
+    }
+    return tension;
+  }
+
+  /** Opening of a link that is not closed, in its six components, mm and rad. */
+  public double[] opening(int link) {
+    double[] opening = new double[6];
+    for (int c = 0; c < 6; c++) {
+      opening[c] = sum(moved[space.link(link, c)]);
+    }
+    return opening;
+  }
+
+  Flexibility flexibility() {
+    return flexibility;
+  }
+
+  CoordinateSpace space() {
+    return space;
+  }
+
+  double moved(int coordinate) {
+    return sum(moved[coordinate]);
+  }
+
+  double[] stiffnessOf(int link) {
+    return linkStiffness[link];
+  }
+
+  /** Coordinates on which a rigid motion that nothing holds yet still acts. */
+  boolean loose(int coordinate) {
+    return motions.stream()
+        .anyMatch(m -> Math.abs(m[coordinate]) > NO_MOTION * motionScale[coordinate]);
+  }
+
+  /** Stress-free change of a closed spring that has the same effect as its pull. */
+  static double[] injected(
+      Flexibility flexibility, int[] block, double[] pulling, double[] cold, double[] wanted) {
+    double[][] s = flexibility.block(block);
+    double[][] matrix = new double[block.length][block.length];
+    double[] right = new double[block.length];
+    for (int k = 0; k < block.length; k++) {
+      double added = 1 / pulling[k] - 1 / cold[k];
+      if (!(added >= -1e-12 / cold[k])) {
+        throw new IllegalArgumentException(
+            "a weld can't pull with " + pulling[k] + " and be softer, " + cold[k] + ", when cold");
+      }
+      for (int l = 0; l < block.length; l++) {
+        matrix[k][l] = (k == l ? 1 : 0) - added * s[k][l];
+      }
+      right[k] = wanted[k];
+    }
+    return SmallSystem.solve(matrix, right);
+  }
+
+  private double[] injected(
+      Flexibility flexibility, int[] block, int link, SpringStiffness pulling, double[] wanted) {
+    if (block.length == 0) {
+      throw new IllegalStateException("link " + link + " is not closed");
+    }
+    double[] pull = new double[block.length];
+    double[] cold = new double[block.length];
+    double[] want = new double[block.length];
+    for (int c = 0; c < 6; c++) {
+      if (wanted[c] != 0 && !(linkStiffness[link][c] > 0 && pulling.components()[c] > 0)) {
+        throw new IllegalArgumentException("link " + link + " can't pull in a free component " + c);
+      }
+    }
+    for (int k = 0; k < block.length; k++) {
+      int component = block[k] - space.link(link, 0);
+      pull[k] = pulling.components()[component];
+      cold[k] = linkStiffness[link][component];
+      want[k] = wanted[component];
+    }
+    return injected(flexibility, block, pull, cold, want);
+  }
+
+  /** Closes one coordinate by using up a loose motion; false when no loose motion opens it. */
+  private boolean hang(int coordinate) {
+    double[] using = new double[0];
+    double most = NO_MOTION * motionScale[coordinate];
+    for (double[] motion : motions) {
+      if (Math.abs(motion[coordinate]) > most) {
+        most = Math.abs(motion[coordinate]);
+        using = motion;
+      }
+    }
+    if (using.length == 0) {
+      return false;
+    }
+    double[] used = using;
+    motions.removeIf(motion -> motion == used);
+    double[] unit = used.clone();
+    for (int i = 0; i < unit.length; i++) {
+      unit[i] /= used[coordinate];
+    }
+    for (double[] motion : motions) {
+      double share = motion[coordinate];
+      for (int i = 0; share != 0 && i < motion.length; i++) {
+        motion[i] -= share * unit[i];
+      }
+      motion[coordinate] = 0;
+    }
+    int link = coordinate / 6;
+    flexibility.hang(coordinate, unit, 1 / linkStiffness[link][coordinate % 6]);
+    return true;
+  }
+
+  private void soften(int link, SpringStiffness stiffness) {
+    int[] block = block(link);
+    double[] components = stiffness.components();
+    double[] added = new double[block.length];
+    for (int k = 0; k < block.length; k++) {
+      int component = block[k] - space.link(link, 0);
+      added[k] = 1 / components[component] - 1 / linkStiffness[link][component];
+    }
+    flexibility.soften(block, added);
+    linkStiffness[link] = components;
+  }
+
+  private int[] block(int link) {
+    if (linkStiffness[link] == null) {
+      return new int[0];
+    }
+    return IntStream.range(0, 6)
+        .filter(c -> linkStiffness[link][c] > 0)
+        .map(c -> space.link(link, c))
+        .toArray();
+  }
+
+  private double[] compliances(int link, int[] block) {
+    return IntStream.of(block)
+        .mapToDouble(i -> 1 / linkStiffness[link][i - space.link(link, 0)])
+        .toArray();
+  }
+
+  private static double sum(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum;
+  }
+
+  private static double[][] deepCopy(double[][] rows) {
+    return Arrays.stream(rows).map(double[]::clone).toArray(double[][]::new);
+  }
+}
