@@ -1,5 +1,10 @@
 package org.counterpull.order;
 
+import java.util.Map;
+import java.util.TreeMap;
+import org.counterpull.machine.Machine;
+import org.counterpull.weldment.Weldment;
+
 /** Duty cycles of the shop's machines. */
 @FunctionalInterface
 public interface DutyCycles {
@@ -10,4 +15,11 @@ public interface DutyCycles {
    * @param currentA welding current
    */
   double percentAt(String machine, double currentA);
+
+  /** By the plates of the shop's machines. */
+  static DutyCycles of(Weldment weldment) {
+    Map<String, Machine> machines = new TreeMap<>();
+    weldment.machines().forEach(shop -> machines.put(shop.machine().name(), shop.machine()));
+    return (machine, currentA) -> machines.get(machine).duty().percentAt(currentA);
+  }
 }

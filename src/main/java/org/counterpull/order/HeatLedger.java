@@ -1,8 +1,8 @@
 package org.counterpull.order;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.counterpull.contact.JointForm;
 import org.counterpull.cooling.Conductor;
 import org.counterpull.jointplan.JointPlan;
@@ -21,14 +21,18 @@ import org.counterpull.weldment.Weldment;
 public final class HeatLedger implements WaitModel {
   private static final double LONGEST_WAIT_S = 24 * 3600;
   private static final double FINEST_S = 1;
+  private static final double FIRST_GUESS_S = 16;
   private static final double[] ALONG = {0, 0.5, 1};
 
   private final double ambientC;
   private final double filmWeldingWPerM2K;
   private final double filmCoolingWPerM2K;
-  private final Map<String, Conductor> metals = new TreeMap<>();
-  private final Map<String, Sheet> sheets = new TreeMap<>();
-  private final Map<String, JointPlan> joints = new TreeMap<>();
+  private final Map<String, Conductor> metals = new HashMap<>();
+  private final Map<String, Sheet> sheets = new HashMap<>();
+  private final Map<String, JointPlan> joints = new HashMap<>();
+
+  /** Places of runs on parts: part, then run. */
+  private final Map<String, Map<String, Sheet.Patch>> patches = new HashMap<>();
 
   private HeatLedger(Weldment weldment, List<JointPlan> plans) {
     ambientC = weldment.surroundings().ambientC();
@@ -44,7 +48,17 @@ public final class HeatLedger implements WaitModel {
       metals.put(part.name(), metal(part, density));
       sheets.put(part.name(), Sheet.of(part, density));
     }
-    plans.forEach(plan -> joints.put(plan.joint().name(), plan));
+    for (JointPlan plan : plans) {
+      joints.put(plan.joint().name(), plan);
+      for (String part : List.of(plan.joint().first(), plan.joint().second())) {
+        Map<String, Sheet.Patch> here = patches.computeIfAbsent(part, p -> new HashMap<>());
+        plan.runs().forEach(run -> here.put(run.name(), patch(part, run)));
+      }
+    }
+  }
+
+  private Sheet.Patch patch(String part, RunPlan run) {
+    return sheets.get(part).patch(run.line().path());
   }
 
   /** The ledger of a weldment. */
@@ -99,10 +113,10 @@ public final class HeatLedger implements WaitModel {
       return 0;
     }
     double tooSoonS = 0;
-    double enoughS = 1;
+    double enoughS = FIRST_GUESS_S;
     while (metal.tempC(nowS + enoughS) > limitC) {
       tooSoonS = enoughS;
-      enoughS *= 1.5;
+      enoughS *= 2;
       if (enoughS > LONGEST_WAIT_S) {
         return LONGEST_WAIT_S;
       }
@@ -128,7 +142,8 @@ public final class HeatLedger implements WaitModel {
   private double partRiseK(
       String part, RunPlan run, List<Welded> history, double timeS, double filmWPerM2K) {
     Sheet sheet = sheets.get(part);
-    Sheet.Patch here = sheet.patch(run.line().path());
+    Map<String, Sheet.Patch> places = patches.get(part);
+    Sheet.Patch here = places.get(run.name());
     double[] riseK = new double[ALONG.length];
     for (Welded welded : history) {
       double share = share(joints.get(welded.run().line().joint()), part, welded.run());
@@ -136,7 +151,7 @@ public final class HeatLedger implements WaitModel {
         continue;
       }
       double ageS = Math.max(FINEST_S, timeS - welded.endS());
-      Sheet.Patch source = sheet.patch(welded.run().line().path());
+      Sheet.Patch source = places.get(welded.run().name());
       for (int i = 0; i < ALONG.length; i++) {
         riseK[i] +=
             sheet.riseK(

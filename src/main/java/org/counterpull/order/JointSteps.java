@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.jointplan.EdgePreparation;
 import org.counterpull.jointplan.JointPlan;
-import org.counterpull.jointplan.Preparation;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.weldment.Joint;
 
@@ -34,7 +34,7 @@ final class JointSteps {
 
   private static void prepare(Steps all, JointPlan plan, int turn) {
     Joint joint = plan.joint();
-    Preparation preparation = plan.preparation();
+    EdgePreparation preparation = plan.preparation();
     if (preparation.firstDepthMm() > 0 && preparation.angleDeg() > 0) {
       boolean one = !preparation.bevelledPart().isEmpty();
       String part = one ? preparation.bevelledPart() : Steps.names(partsOf(plan));

@@ -3,7 +3,6 @@ package org.counterpull.order;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.counterpull.contact.Contact;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.weldment.Weldment;
@@ -26,6 +25,21 @@ public final class OrderPlanner {
   }
 
   /**
+   * Puts the work in order, with the waits of {@link HeatLedger} and the machines' own plates.
+   *
+   * @param weldment what is built
+   * @param joints plans of its joints
+   * @param contacts how its parts meet; those of the joint plans where one is missing
+   * @param seed for orders that are searched; the rules need none and give the same for every seed
+   * @return a {@link WorkOrder}, or the {@link OrderCycle} that forbids one
+   */
+  public static OrderResult plan(
+      Weldment weldment, List<JointPlan> joints, List<Contact> contacts, long seed) {
+    return new OrderPlanner(HeatLedger.of(weldment, joints), DutyCycles.of(weldment))
+        .plan(weldment, joints, contacts);
+  }
+
+  /**
    * Puts the work in order.
    *
    * @param weldment what is built
@@ -37,9 +51,8 @@ public final class OrderPlanner {
     List<Step> steps = Steps.of(weldment, joints, contacts);
     RuledGraph ruled = RuledGraph.of(weldment, steps);
     OrderGraph graph = ruled.graph();
-    Optional<OrderCycle> cycle = graph.cycle();
-    if (cycle.isPresent()) {
-      return cycle.get();
+    if (ruled.cycle().isPresent()) {
+      return ruled.cycle().get();
     }
     RunPicker picker = new RunPicker(new RunFacts(weldment, joints));
     ruled.departures().forEach(picker::tell);
@@ -59,7 +72,7 @@ public final class OrderPlanner {
       sentences.add(
           String.format(
               Locale.ROOT,
-              "The weldment is turned over %d x: runs are kept together by how it lies (R31) before"
+              "The weldment is turned %d x: runs are kept together by how it lies (R31) before"
                   + " middle-to-ends (R23) and balance (R25) decide, because each turn takes %s.",
               timeline.turns(),
               WaitWords.time(BenchTimes.value("turn over"))));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.counterpull.weldment.Weldment;
@@ -12,9 +13,10 @@ import org.counterpull.weldment.Weldment;
  * The graph with all rules in it.
  *
  * @param graph steps and rules
+ * @param cycle hard rules that go in a circle; the graph is then of no use
  * @param departures where one rule gave way to another, in sentences
  */
-record RuledGraph(OrderGraph graph, List<String> departures) {
+record RuledGraph(OrderGraph graph, Optional<OrderCycle> cycle, List<String> departures) {
 
   static RuledGraph of(Weldment weldment, List<Step> steps) {
     OrderGraph graph = new OrderGraph(steps);
@@ -26,6 +28,10 @@ record RuledGraph(OrderGraph graph, List<String> departures) {
       }
     }
     FileRules.of(weldment, steps).forEach(graph::add);
+    Optional<OrderCycle> cycle = graph.cycle();
+    if (cycle.isPresent()) {
+      return new RuledGraph(graph, cycle, List.of());
+    }
     Set<String> early = early(graph, byTag.getOrDefault(StepTag.WELD, List.of()));
     for (OrderRule rule : OrderRules.all()) {
       if (rule.hard() && rule.exceptEarly()) {
@@ -37,7 +43,7 @@ record RuledGraph(OrderGraph graph, List<String> departures) {
         add(graph, rule, byTag, Set.of());
       }
     }
-    return new RuledGraph(graph, departures(graph, early));
+    return new RuledGraph(graph, Optional.empty(), departures(graph, early));
   }
 
   private static void add(

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.contact.Lay;
 import org.counterpull.jointplan.RunPlan;
 
 /**
@@ -35,7 +36,7 @@ final class RunPicker {
   }
 
   /** Where and how the work lies when the next run is chosen. */
-  record Bench(String place, boolean turned) {}
+  record Bench(String place, Lay lay) {}
 
   private record Scored(Step step, long[] marks) {}
 
@@ -119,7 +120,7 @@ final class RunPicker {
   /** Moving and turning over there and back again, s. */
   private static double handlingS(RunPlan run, Bench bench) {
     double seconds = run.place().equals(bench.place()) ? 0 : 2 * BenchTimes.value("move");
-    return seconds + (run.turnedOver() == bench.turned() ? 0 : 2 * BenchTimes.value("turn over"));
+    return seconds + (run.lay() == bench.lay() ? 0 : 2 * BenchTimes.value("turn over"));
   }
 
   private long[] marks(Step step, Bench bench) {
@@ -128,7 +129,7 @@ final class RunPicker {
     return new long[] {
       facts.written(run) ? 0 : 1,
       run.place().equals(bench.place()) ? 0 : 1,
-      run.turnedOver() == bench.turned() ? 0 : 1,
+      run.lay() == bench.lay() ? 0 : 1 + run.lay().ordinal(),
       fact.butt() ? 0 : 1,
       fact.ring(),
       runsIn.getOrDefault(run.line().joint(), 0),

@@ -16,9 +16,9 @@ import org.counterpull.weldment.PartMass;
  * place.
  *
  * <p><b>Formula:</b> {@code T - T0 = E/(d rc) X(u,t) Y(v,t) exp(-b t)}; X and Y are the densities
- * of a uniform source between two insulated ends, by mirror images: {@code 1/(2 l) sum of erf
- * differences}. On a wide part it becomes the thin plate, on a narrow one the bar, and after a long
- * time the lumped body with {@code b = h A_s/(m c)}.
+ * of a uniform source between two insulated ends, by mirror images or waves. On a wide part it
+ * becomes the thin plate, on a narrow one the bar, and after a long time the lumped body with
+ * {@code b = h A_s/(m c)}.
  *
  * <p><b>Source:</b> derived; products of the one-dimensional solutions are exact for a rectangle:
  * Carslaw and Jaeger, Conduction of Heat in Solids, chapters on products of solutions and on
@@ -37,6 +37,8 @@ record Sheet(
   private static final double MM3_PER_M3 = 1e9;
   private static final double MM2_PER_M2 = 1e6;
   private static final double LEAST_MM = 1;
+  private static final double SERIES_FROM = 0.6;
+  private static final double OUT_OF_REACH = 5;
 
   /** A rectangle on the sheet, from the corner at its left front, mm. */
   record Patch(double u0Mm, double u1Mm, double v0Mm, double v1Mm) {
@@ -126,16 +128,34 @@ record Sheet(
 
   /** Density at x of what lay evenly between a and b, with insulated ends at 0 and the extent. */
   static double perMm(double x, double a, double b, double extentMm, double spreadMm) {
-    if (spreadMm > 3 * extentMm) {
-      return 1 / extentMm;
-    }
-    int images = (int) Math.ceil(2 * spreadMm / extentMm) + 1;
+    // The two series are the same function; each is used where a few of its terms are enough.
+    return spreadMm < SERIES_FROM * extentMm
+        ? byImages(x, a, b, extentMm, spreadMm)
+        : byWaves(x, a, b, extentMm, spreadMm);
+  }
+
+  private static double byImages(double x, double a, double b, double extentMm, double spreadMm) {
     double sum = 0;
-    for (int i = -images; i <= images; i++) {
-      double shift = 2 * i * extentMm;
-      sum += Erf.erf((x - shift - a) / spreadMm) - Erf.erf((x - shift - b) / spreadMm);
-      sum += Erf.erf((x - shift + b) / spreadMm) - Erf.erf((x - shift + a) / spreadMm);
+    for (int i = -2; i <= 2; i++) {
+      double from = x - 2 * i * extentMm;
+      sum += between((from - b) / spreadMm, (from - a) / spreadMm);
+      sum += between((from + a) / spreadMm, (from + b) / spreadMm);
     }
     return sum / (2 * (b - a));
+  }
+
+  private static double between(double low, double high) {
+    return low > OUT_OF_REACH || high < -OUT_OF_REACH ? 0 : Erf.erf(high) - Erf.erf(low);
+  }
+
+  private static double byWaves(double x, double a, double b, double extentMm, double spreadMm) {
+    double sum = 1;
+    double decay = Math.PI * spreadMm / (2 * extentMm);
+    for (int n = 1; n * decay < OUT_OF_REACH; n++) {
+      double wave = n * Math.PI / extentMm;
+      double mean = (Math.sin(wave * b) - Math.sin(wave * a)) / (wave * (b - a));
+      sum += 2 * Math.cos(wave * x) * mean * Math.exp(-n * n * decay * decay);
+    }
+    return sum / extentMm;
   }
 }

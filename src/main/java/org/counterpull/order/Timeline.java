@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.counterpull.contact.Lay;
 import org.counterpull.jointplan.PassPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.weldment.Surroundings;
@@ -34,7 +35,7 @@ final class Timeline {
   private double writtenZeroS;
   private double lastArcS;
   private String place;
-  private boolean turned;
+  private Lay lay = Lay.AS_DRAWN;
   private int moves;
   private int turns;
 
@@ -70,7 +71,7 @@ final class Timeline {
   }
 
   RunPicker.Bench bench() {
-    return new RunPicker.Bench(place, turned);
+    return new RunPicker.Bench(place, lay);
   }
 
   /** How long a run would have to wait for metal or machine, s. */
@@ -179,23 +180,27 @@ final class Timeline {
           "R31",
           "The machine that can weld this run stands at " + place + ".");
     }
-    if (run.turnedOver() != turned) {
-      turned = run.turnedOver();
+    if (run.lay() != lay) {
+      lay = run.lay();
       turns++;
       before(
           step,
           new Operation(
               "turn-over:" + turns,
               Operation.Kind.TURN_OVER,
-              turned ? "Turn the weldment over" : "Turn the weldment back",
+              "Turn the weldment until it lies " + lay.words(),
               "",
               place,
-              List.of("What would be overhead is welded in an easy position."),
+              List.of("What would hang or climb is welded in an easy position."),
               List.of("Nobody under it while it is lifted; hands out of the pinch line."),
               BenchTimes.value("turn over"),
               Optional.empty()),
           "R31",
-          "This run is welded " + run.position().words() + ", with the weldment lying this way.");
+          "This run is welded "
+              + run.position().meaning()
+              + ", with the weldment "
+              + lay.words()
+              + ".");
     }
   }
 
@@ -251,7 +256,7 @@ final class Timeline {
     // The file's clock starts so that its first run begins when the file says.
     double untilS = step.startS().map(s -> s + writtenZeroS).orElse(0.0);
     double pausedS = step.pauseS().map(s -> lastArcS + s).orElse(0.0);
-    return Math.max(0, Math.max(untilS, pausedS) - fromS);
+    return Math.max(0, Math.max(untilS, pausedS) - BenchTimes.seconds(StepTag.WELD) - fromS);
   }
 
   /** Puts in a wait before a pass where one is needed; gives the time after it. */

@@ -9,15 +9,16 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.Contact;
 import org.counterpull.contact.JointForm;
+import org.counterpull.contact.Lay;
 import org.counterpull.contact.LinePath;
 import org.counterpull.contact.WeldLine;
-import org.counterpull.contact.WeldPosition;
+import org.counterpull.jointplan.EdgePreparation;
 import org.counterpull.jointplan.Filler;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.PassPlan;
-import org.counterpull.jointplan.Preparation;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.jointplan.WeldSize;
+import org.counterpull.position.WeldingPosition;
 import org.counterpull.quantity.Computed;
 import org.counterpull.space.Frame;
 import org.counterpull.stock.Stock;
@@ -28,6 +29,7 @@ import org.counterpull.weldment.EndCut;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Joint;
+import org.counterpull.weldment.MaterialConstants;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMaterial;
 import org.counterpull.weldment.Prices;
@@ -55,6 +57,8 @@ public final class Job {
   private Optional<Prices> prices = Optional.empty();
   private String steel = "S275JR";
   private boolean outdoors;
+  private Optional<Double> filmWPerM2K = Optional.empty();
+  private Optional<MaterialConstants> constants = Optional.empty();
 
   /** A part along x, its axis starting there. */
   public Job part(String name, Stock stock, double lengthMm, double x, double y, double z) {
@@ -64,7 +68,7 @@ public final class Job {
   public Job part(
       String name, Stock stock, double lengthMm, Vector3D at, Vector3D along, Vector3D up) {
     PartMaterial material =
-        new PartMaterial(steel, PartMaterial.Certainty.UNKNOWN, Optional.empty(), Optional.empty());
+        new PartMaterial(steel, PartMaterial.Certainty.UNKNOWN, Optional.empty(), constants);
     parts.add(
         new Part(
             name,
@@ -190,6 +194,18 @@ public final class Job {
     return this;
   }
 
+  public Job film(double wPerM2K) {
+    filmWPerM2K = Optional.of(wPerM2K);
+    return this;
+  }
+
+  /** Properties of the parts that follow. */
+  public Job metal(double conductivityWPerMK, double specificHeatJPerKgK, double densityKgPerM3) {
+    constants =
+        Optional.of(new MaterialConstants(conductivityWPerMK, specificHeatJPerKgK, densityKgPerM3));
+    return this;
+  }
+
   public Job outdoors() {
     outdoors = true;
     return this;
@@ -214,7 +230,7 @@ public final class Job {
         checks,
         machines,
         fixtures,
-        new Surroundings(AMBIENT_C, Optional.empty(), outdoors, true),
+        new Surroundings(AMBIENT_C, filmWPerM2K, outdoors, true),
         prices,
         before,
         order,
@@ -236,8 +252,8 @@ public final class Job {
                   100,
                   0,
                   here.stream().map(RunPlan::line).toList()),
-              new Preparation(
-                  Preparation.Kind.FILLET, 0, 0, 0, 0, 0, "", "Nothing.", "It fits.", "test"),
+              new EdgePreparation(
+                  EdgePreparation.Kind.FILLET, 0, 0, 0, 0, 0, "", "Nothing.", "It fits.", "test"),
               new WeldSize(Optional.empty(), number(3.5, "mm"), true, "Given."),
               here.stream().map(RunPlan::filler).findFirst(),
               List.of(),
@@ -245,6 +261,7 @@ public final class Job {
               List.of(),
               Optional.empty(),
               number(preheats.getOrDefault(joint.name(), AMBIENT_C), "C"),
+              List.of(),
               List.of(),
               here));
     }
@@ -277,7 +294,7 @@ public final class Job {
     private WeldLine.Shape shape = WeldLine.Shape.FILLET;
     private String place = ShopMachine.HERE;
     private String machine = "shop mag";
-    private boolean turned;
+    private Lay lay = Lay.AS_DRAWN;
     private int passes = 1;
     private double netHeatJPerMm = 400;
     private double arcS = 12;
@@ -305,7 +322,7 @@ public final class Job {
     }
 
     public Run turned() {
-      turned = true;
+      lay = Lay.TURNED_OVER;
       return this;
     }
 
@@ -382,8 +399,7 @@ public final class Job {
               wallMm,
               Optional.empty(),
               0,
-              WeldPosition.PB,
-              WeldPosition.PD,
+              Map.of(Lay.AS_DRAWN, WeldingPosition.PB, Lay.TURNED_OVER, WeldingPosition.PB),
               hiddenBy.isEmpty()
                   ? new WeldLine.Reach(1, List.of())
                   : new WeldLine.Reach(0.2, List.of(hiddenBy)));
@@ -391,8 +407,8 @@ public final class Job {
           line,
           machine,
           place,
-          turned,
-          WeldPosition.PB,
+          lay,
+          WeldingPosition.PB,
           process,
           Optional.empty(),
           "test",
