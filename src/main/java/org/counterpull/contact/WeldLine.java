@@ -15,12 +15,12 @@ import org.counterpull.weldment.Side;
  * @param run name of the run: {@code joint/side}, with {@code #n} where a side has several lines
  * @param joint name of the joint
  * @param side in the axes of the joint's second part
- * @param path where it runs
+ * @param path where the root of the weld runs; for a flare the line on which the surfaces touch
  * @param opening unit vector at mid-length that points out of the corner, where the torch comes
- *     from
+ *     from; for a flare square to the face of the weld that fills it flush
  * @param dihedralDeg angle between the two faces that meet along the line: 90 for a square fillet,
- *     180 for a flush butt; for a flare the angle is taken at the depth where the surfaces are 2 mm
- *     apart
+ *     180 for a flush butt; for a flare the angle is taken where the surfaces are 2 mm further
+ *     apart than at the root
  * @param shape what kind of weld fits there
  * @param firstWallMm wall of the first part at the line
  * @param secondWallMm wall of the second part at the line
