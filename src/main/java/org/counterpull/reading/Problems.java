@@ -6,12 +6,15 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.counterpull.naming.NearestNames;
 
 /** Collects what is wrong with a file; one thing at one place is said once. */
 final class Problems {
   private static final int MOST = 200;
   private static final int LONGEST_QUOTE = 60;
+  private static final int MOST_NAMED = 40;
+  private static final int MOST_COMPARED = 1000;
   private static final Comparator<Problem> BY_PLACE =
       Comparator.comparing(Problem::file)
           .thenComparingInt(Problem::line)
@@ -76,6 +79,10 @@ final class Problems {
     if (!near.isEmpty()) {
       return "did you mean " + String.join(" or ", near) + "?";
     }
-    return known.isEmpty() ? "leave it out" : "one of: " + String.join(", ", known);
+    if (known.isEmpty()) {
+      return "leave it out";
+    }
+    String some = known.stream().limit(MOST_NAMED).collect(Collectors.joining(", "));
+    return "one of: " + some + (known.size() > MOST_NAMED ? ", ..." : "");
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
  */
 final class TreeBuilder {
   private static final int DEEPEST = 24;
+  private static final int LONGEST = 5000;
 
   /** A list or table that is still open; {@code items} or {@code entries} is in use. */
   private static final class Open {
@@ -58,6 +59,12 @@ final class TreeBuilder {
   /** A scalar: a key where a key is due, otherwise a value. */
   void scalar(Node.Scalar scalar) throws FaultyText {
     Open top = open.peek();
+    if (top != null && Math.max(top.items.size(), top.entries.size()) >= LONGEST) {
+      throw new FaultyText(
+          scalar.place(),
+          "there are more than " + LONGEST + " entries in one group or list",
+          "a smaller weldment; 200 parts is a large one");
+    }
     if (top != null && top.isTable && top.key == null) {
       if (scalar.text().isBlank() || scalar.isNothing()) {
         throw new FaultyText(
