@@ -44,6 +44,10 @@ final class Section {
     return new Section(book, name, keys, table);
   }
 
+  Notebook book() {
+    return book;
+  }
+
   List<String> names() {
     return table.keys();
   }

@@ -221,12 +221,13 @@ record Value(Notebook book, String path, Node node, String example) {
     }
     return text()
         .map(t -> t.startsWith("+") ? t.substring(1) : t)
-        .flatMap(t -> new Value(book, path, textNode(t), example).choice(Words.DIRECTIONS))
+        .flatMap(t -> withText(t).choice(Words.DIRECTIONS))
         .map(Value::axis);
   }
 
-  private Node textNode(String text) {
-    return new Node.Scalar(node.place(), text, true);
+  /** The same value with a piece of its text in place of the text. */
+  Value withText(String text) {
+    return new Value(book, path, new Node.Scalar(node.place(), text, true), example);
   }
 
   private static Vector3D axis(String word) {
