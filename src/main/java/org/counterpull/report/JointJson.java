@@ -101,7 +101,7 @@ final class JointJson {
     node.put("process", run.process().word());
     node.set("transfer", text(run.transfer().map(TransferMode::word)));
     node.put("position", run.position().name());
-    node.put("turnedOver", run.turnedOver());
+    node.put("lies", run.lay().words());
     node.put("procedure", run.procedure());
     node.set("filler", filler(run.filler()));
     node.set("preheatC", computed(run.preheatC()));

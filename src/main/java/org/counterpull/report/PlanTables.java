@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.counterpull.contact.Lay;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.PassPlan;
 import org.counterpull.jointplan.RunPlan;
@@ -73,7 +74,7 @@ final class PlanTables {
   }
 
   private static String turned(RunPlan run) {
-    return run.turnedOver() ? ", turned over" : "";
+    return run.lay() == Lay.AS_DRAWN ? "" : ", " + run.lay().words();
   }
 
   private Optional<JointPlan> joint(RunPlan run) {
