@@ -66,7 +66,8 @@ class WaitingBlocksTest {
     return s;
   }
 
-  // Against the same with all blocks stepped alike: 0.5 % of the rise or 0.1 K, and a fifth less work on this short bar.
+  // Against the same with all blocks stepped alike: 0.5 % of the rise or 0.1 K, and a fifth less
+  // work on this short bar.
   @Test
   void waitingChangesNothingThatMatters() {
     List<Probe> waited = new ArrayList<>();
