@@ -7,7 +7,9 @@ import org.counterpull.contact.JointForm;
 import org.counterpull.cooling.Conductor;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
+import org.counterpull.material.Metal;
 import org.counterpull.weldment.Part;
+import org.counterpull.weldment.PartMetal;
 import org.counterpull.weldment.Weldment;
 
 /**
@@ -40,13 +42,8 @@ public final class HeatLedger implements WaitModel {
     filmWeldingWPerM2K = film.orElseGet(() -> BenchTimes.value("film while welding"));
     filmCoolingWPerM2K = film.orElseGet(() -> BenchTimes.value("film while cooling"));
     for (Part part : weldment.parts()) {
-      double density =
-          part.steel()
-              .constants()
-              .map(c -> c.densityKgPerM3())
-              .orElseGet(() -> BenchTimes.value("density"));
-      metals.put(part.name(), metal(part, density));
-      sheets.put(part.name(), Sheet.of(part, density));
+      metals.put(part.name(), metal(part));
+      sheets.put(part.name(), Sheet.of(part));
     }
     for (JointPlan plan : plans) {
       joints.put(plan.joint().name(), plan);
@@ -66,18 +63,20 @@ public final class HeatLedger implements WaitModel {
     return new HeatLedger(weldment, joints);
   }
 
-  private static Conductor metal(Part part, double densityKgPerM3) {
-    double conductivity =
-        part.steel()
-            .constants()
-            .map(c -> c.conductivityWPerMK())
-            .orElseGet(() -> BenchTimes.value("conductivity"));
-    double specificHeat =
-        part.steel()
-            .constants()
-            .map(c -> c.specificHeatJPerKgK())
-            .orElseGet(() -> BenchTimes.value("specific heat"));
-    return new Conductor(conductivity / 1000, specificHeat * densityKgPerM3 / 1e9);
+  private static Conductor metal(Part part) {
+    Metal tabled = PartMetal.of(part);
+    double meanC = BenchTimes.value("mean of warm metal");
+    return part.steel()
+        .constants()
+        .map(
+            c ->
+                new Conductor(
+                    c.conductivityWPerMK() / 1000,
+                    c.specificHeatJPerKgK() * c.densityKgPerM3() / 1e9))
+        .orElseGet(
+            () ->
+                new Conductor(
+                    tabled.conductivityWPerMmK(meanC), tabled.heatCapacityJPerMm3K(meanC)));
   }
 
   @Override

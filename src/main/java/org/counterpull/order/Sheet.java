@@ -10,6 +10,7 @@ import org.counterpull.stock.RectangularTube;
 import org.counterpull.stock.RoundTube;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMass;
+import org.counterpull.weldment.PartMetal;
 
 /**
  * A part unrolled to a rectangle of constant thickness, and how warm a patch of it makes another
@@ -51,8 +52,8 @@ record Sheet(
     }
   }
 
-  static Sheet of(Part part, double densityKgPerM3) {
-    double volumeMm3 = PartMass.kg(part) / densityKgPerM3 * MM3_PER_M3;
+  static Sheet of(Part part) {
+    double volumeMm3 = PartMass.kg(part) / PartMetal.densityKgPerM3(part) * MM3_PER_M3;
     double thicknessMm = part.stock().thinnestMm();
     double lengthMm = part.lengthMm();
     double widthMm = volumeMm3 / (thicknessMm * lengthMm);

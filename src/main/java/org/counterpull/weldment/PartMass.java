@@ -15,11 +15,7 @@ public final class PartMass {
   }
 
   private static double ofStock(Part part) {
-    double density =
-        part.steel()
-            .constants()
-            .map(MaterialConstants::densityKgPerM3)
-            .orElse(SectionMass.STEEL_KG_PER_M3);
+    double density = PartMetal.densityKgPerM3(part);
     if (part.stock() instanceof Plate plate && !part.outline().isEmpty()) {
       return SectionMass.kg(areaMm2(part.outline()), plate.thicknessMm(), density);
     }

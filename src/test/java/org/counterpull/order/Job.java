@@ -56,6 +56,7 @@ public final class Job {
   private Optional<WrittenOrder> order = Optional.empty();
   private Optional<Prices> prices = Optional.empty();
   private String steel = "S275JR";
+  private PartMaterial.Certainty certainty = PartMaterial.Certainty.UNKNOWN;
   private boolean outdoors;
   private Optional<Double> filmWPerM2K = Optional.empty();
   private Optional<MaterialConstants> constants = Optional.empty();
@@ -67,8 +68,7 @@ public final class Job {
 
   public Job part(
       String name, Stock stock, double lengthMm, Vector3D at, Vector3D along, Vector3D up) {
-    PartMaterial material =
-        new PartMaterial(steel, PartMaterial.Certainty.UNKNOWN, Optional.empty(), constants);
+    PartMaterial material = new PartMaterial(steel, certainty, Optional.empty(), constants);
     parts.add(
         new Part(
             name,
@@ -191,6 +191,12 @@ public final class Job {
 
   public Job machine(ShopMachine machine) {
     machines.add(machine);
+    return this;
+  }
+
+  /** The steel of the parts that follow is what it is said to be. */
+  public Job known() {
+    certainty = PartMaterial.Certainty.TYPICAL;
     return this;
   }
 

@@ -28,7 +28,7 @@ class WaitsTest {
   @Test
   void thin_plate_600_J_per_mm_on_6_mm_is_130_K_warm_after_184_s() {
     double wideMm = 20_000;
-    Sheet sheet = Sheet.of(flat(wideMm, wideMm, 6), 7850);
+    Sheet sheet = Sheet.of(flat(wideMm, wideMm, 6));
     Sheet.Patch line = new Sheet.Patch(0, wideMm, wideMm / 2 - 0.5, wideMm / 2 + 0.5);
     double riseK = sheet.riseK(600 * wideMm, line, wideMm / 2, wideMm / 2, 184.0, PLATE, 12);
     // Rykalin's thin plate with loss, h 12 W/m2K a face: 130 K after 184.0 s; it falls by 0.49 K/s
@@ -57,7 +57,7 @@ class WaitsTest {
 
   @Test
   void after_a_long_time_a_sheet_is_a_lumped_body() {
-    Sheet sheet = Sheet.of(flat(100, 60, 10), 7850);
+    Sheet sheet = Sheet.of(flat(100, 60, 10));
     Sheet.Patch corner = new Sheet.Patch(0, 10, 0, 1);
     double volumeMm3 = 100 * 60 * 10;
     double surfaceMm2 = 2 * (100 * 60 + 100 * 10 + 60 * 10);
