@@ -15,7 +15,7 @@ import org.counterpull.quantity.Computed;
 
 /** Numbers, computed numbers and lists as JSON; numbers to six significant digits. */
 final class JsonValues {
-  static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+  static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
 
   private JsonValues() {}
