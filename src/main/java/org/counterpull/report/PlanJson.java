@@ -7,12 +7,13 @@ import static org.counterpull.report.JsonValues.object;
 import static org.counterpull.report.JsonValues.text;
 import static org.counterpull.report.JsonValues.texts;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.counterpull.order.Operation;
@@ -35,7 +36,7 @@ import org.counterpull.weldment.Check;
  */
 final class PlanJson {
   private static final ObjectMapper MAPPER =
-      new ObjectMapper().configure(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN, true);
+      JsonMapper.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
 
   private final Plan plan;
   private final FormulasUsed formulas;
