@@ -22,7 +22,13 @@ import picocli.CommandLine.Spec;
       "2:bad input or usage, nothing written",
       "3:a fault of the program"
     },
-    subcommands = {MachineCommand.class, FormulaCommand.class, GenerateCompletion.class})
+    subcommands = {
+      CheckCommand.class,
+      ProceduresCommand.class,
+      MachineCommand.class,
+      FormulaCommand.class,
+      GenerateCompletion.class
+    })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;
 

@@ -1,0 +1,41 @@
+package org.counterpull.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import org.counterpull.weldment.Joint;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.connectivity.ConnectivityInspector;
+import org.jgrapht.graph.Pseudograph;
+
+/** Parts as vertices, joints as edges: finds what is joined to nothing, and separate pieces. */
+final class PartGraph {
+  private final List<String> parts;
+  private final Graph<String, Joint> graph = new Pseudograph<>(Joint.class);
+
+  PartGraph(List<String> parts, List<Joint> joints) {
+    this.parts = parts;
+    parts.forEach(graph::addVertex);
+    for (Joint joint : joints) {
+      graph.addEdge(joint.first(), joint.second(), joint);
+    }
+  }
+
+  /** Parts in no joint, in file order. */
+  List<String> alone() {
+    return parts.stream().filter(p -> graph.degreeOf(p) == 0).toList();
+  }
+
+  /** Groups of joined parts, in file order; one group where everything hangs together. */
+  List<List<String>> groups() {
+    List<List<String>> groups = new ArrayList<>();
+    for (Set<String> group : new ConnectivityInspector<>(graph).connectedSets()) {
+      if (group.size() > 1) {
+        groups.add(parts.stream().filter(group::contains).toList());
+      }
+    }
+    groups.sort(Comparator.comparingInt(g -> parts.indexOf(g.get(0))));
+    return groups;
+  }
+}

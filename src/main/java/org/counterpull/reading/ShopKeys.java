@@ -1,0 +1,129 @@
+package org.counterpull.reading;
+
+import java.util.List;
+
+/** The keys of the shop: machines, surroundings, prices. */
+final class ShopKeys {
+  static final KeyTable MACHINE =
+      new KeyTable(
+          "machine",
+          "a machine",
+          List.of(
+              new Key(
+                  "process",
+                  Form.TEXTS,
+                  "mma, mag, mig, fcaw, fcaw-s or tig, or a list of them",
+                  Key.NEEDED,
+                  "mag"),
+              new Key(
+                  "current",
+                  Form.TEXT,
+                  "from the smallest to the largest; A",
+                  Key.NEEDED,
+                  "30..200 A"),
+              new Key(
+                  "duty",
+                  Form.TEXTS,
+                  "duty cycle at a current, or a list of such points",
+                  Key.NEEDED,
+                  "20% at 200 A"),
+              new Key(
+                  "supply",
+                  Form.TEXT,
+                  "voltage and breaker of the socket, and three-phase where it is",
+                  Key.NEEDED,
+                  "230 V 16 A"),
+              new Key(
+                  "corrected",
+                  Form.TRUTH,
+                  "true for an inverter with power factor correction",
+                  "true",
+                  "false"),
+              new Key(
+                  "efficiency",
+                  Form.NUMBER,
+                  "arc power over power drawn, above 0 to 1",
+                  "0.85, or 0.80 when not corrected",
+                  "0.85"),
+              new Key(
+                  "power factor",
+                  Form.NUMBER,
+                  "above 0 to 1",
+                  "0.99, or 0.70 when not corrected",
+                  "0.99"),
+              new Key(
+                  "wire",
+                  Form.TEXTS,
+                  "diameter and designation of the wire, or a list",
+                  "0.8 and 1.0 mm",
+                  "0.8 mm G3Si1"),
+              new Key(
+                  "electrodes",
+                  Form.TEXTS,
+                  "diameter and designation of covered electrodes, or a list",
+                  "2.5, 3.2 and 4.0 mm",
+                  "[2.5 mm E7018, 3.2 mm E7018]"),
+              new Key(
+                  "rods",
+                  Form.TEXTS,
+                  "diameter and designation of tig rods, or a list",
+                  "not known",
+                  "2.4 mm W3Si1"),
+              new Key(
+                  "gas",
+                  Form.TEXT,
+                  "shielding gas: Ar, CO2, a mixture by volume, or none",
+                  "Ar + 18 CO2 for mag and fcaw, Ar for mig and tig",
+                  "Ar + 18 CO2"),
+              new Key(
+                  "place",
+                  Form.TEXT,
+                  "where it stands; here is the bench",
+                  "here",
+                  "neighbour's workshop"),
+              new Key(
+                  "like",
+                  Form.NAME,
+                  "copies the entry of that name; keys written beside it win",
+                  "nothing copied",
+                  "knuckle-1")));
+
+  static final KeyTable SURROUNDINGS =
+      new KeyTable(
+          "surroundings",
+          "surroundings",
+          List.of(
+              new Key(
+                  "ambient",
+                  Form.TEMPERATURE,
+                  "temperature of air and cold parts; C",
+                  "20 C",
+                  "15 C"),
+              new Key(
+                  "film",
+                  Form.NUMBER,
+                  "film coefficient of all faces, W/m2K; radiation is then left out",
+                  "by temperature",
+                  "15"),
+              new Key("outdoors", Form.TRUTH, "true when wind reaches the arc", "false", "true"),
+              new Key(
+                  "turning over",
+                  Form.TRUTH,
+                  "true when the weldment can be turned over",
+                  "true",
+                  "false")));
+
+  static final KeyTable PRICES =
+      new KeyTable(
+          "prices",
+          "prices",
+          List.of(
+              new Key("currency", Form.TEXT, "printed behind an amount", Key.NEEDED, "EUR"),
+              new Key("labour", Form.NUMBER, "labour and overhead for an hour", "0", "45"),
+              new Key("wire", Form.NUMBER, "a kilogram of wire", "0", "4"),
+              new Key("electrodes", Form.NUMBER, "a kilogram of covered electrodes", "0", "7"),
+              new Key("gas", Form.NUMBER, "a cubic metre of shielding gas", "0", "9"),
+              new Key("energy", Form.NUMBER, "a kilowatt hour", "0", "0.3")));
+
+  private ShopKeys() {}
+}
