@@ -56,34 +56,33 @@ public final class OrderPlanner {
     }
     RunPicker picker = new RunPicker(new RunFacts(weldment, joints));
     ruled.departures().forEach(picker::tell);
-    String bench = Places.bench(weldment);
-    Timeline timeline = new Timeline(weldment, waits, duties, graph, bench);
+    Timeline timeline = new Timeline(weldment, waits, duties, graph);
     new Sequencer(graph, picker, timeline).run();
     List<Precedence> precedence = new ArrayList<>(graph.precedence());
-    precedence.addAll(timeline.added());
+    precedence.addAll(timeline.log().added());
     List<String> reasons = new ArrayList<>(picker.reasons());
     reasons.addAll(handling(timeline));
-    return new WorkOrder(timeline.done(), precedence, timeline.runs(), reasons);
+    return new WorkOrder(timeline.log().done(), precedence, timeline.runs(), reasons);
   }
 
   private static List<String> handling(Timeline timeline) {
     List<String> sentences = new ArrayList<>();
-    if (timeline.turns() > 0) {
+    if (timeline.handling().turns() > 0) {
       sentences.add(
           String.format(
               Locale.ROOT,
               "The weldment is turned %d x: runs are kept together by how it lies (R31) before"
                   + " middle-to-ends (R23) and balance (R25) decide, because each turn takes %s.",
-              timeline.turns(),
+              timeline.handling().turns(),
               WaitWords.time(BenchTimes.value("turn over"))));
     }
-    if (timeline.moves() > 0) {
+    if (timeline.handling().moves() > 0) {
       sentences.add(
           String.format(
               Locale.ROOT,
               "The weldment is moved %d x: runs are kept together by place (R31), because each move"
                   + " takes %s.",
-              timeline.moves(),
+              timeline.handling().moves(),
               WaitWords.time(BenchTimes.value("move"))));
     }
     return sentences;

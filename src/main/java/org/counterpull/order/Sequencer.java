@@ -73,7 +73,7 @@ final class Sequencer {
       timeline.doStep(step);
       return step;
     }
-    Step step = picker.next(readyRuns, timeline.bench(), timeline::waitS);
+    Step step = picker.next(readyRuns, timeline.handling().bench(), timeline::waitS);
     readyRuns.remove(step);
     RunPlan run = step.run().orElseThrow();
     timeline.weld(step, run);

@@ -15,9 +15,6 @@ final class WaitWords {
   /** Rule of pauses that the file writes down. */
   static final String WRITTEN = "written pause";
 
-  /** Rule of waits for the work to cool. */
-  static final String COOLING = "cooling wait";
-
   private WaitWords() {}
 
   static String interpass(RunPlan run, double metalC) {
@@ -47,6 +44,14 @@ final class WaitWords {
         "Cooling wait: it ends when the warmest seam is below %.0f C, by thermometer; a bare hand"
             + " can rest on it.",
         tempC);
+  }
+
+  /** Which of the waits lasts longest. */
+  static String rule(double interpassS, double dutyS, double writtenS) {
+    if (writtenS >= Math.max(interpassS, dutyS)) {
+      return WRITTEN;
+    }
+    return interpassS >= dutyS ? INTERPASS : DUTY;
   }
 
   /** The reasons of a wait, the one that lasts longest first. */
