@@ -1,6 +1,7 @@
 package org.counterpull.order;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -92,7 +93,9 @@ final class JointSteps {
     if (plan.runs().isEmpty()) {
       return;
     }
-    TackLayout layout = TackLayout.of(plan.runs().get(0).line(), preheated);
+    RunPlan longest =
+        plan.runs().stream().max(Comparator.comparingDouble(RunPlan::weldedMm)).orElseThrow();
+    TackLayout layout = TackLayout.of(longest.line(), preheated);
     int count = 0;
     for (RunPlan run : plan.runs()) {
       count += TackLayout.of(run.line(), preheated).count();

@@ -17,12 +17,19 @@ final class WaitWords {
 
   private WaitWords() {}
 
+  /** The closed forms give no useful figure right after the arc: above this it says so. */
+  private static final double STILL_HOT_C = 500;
+
   static String interpass(RunPlan run, double metalC) {
+    String now =
+        metalC > STILL_HOT_C
+            ? "is still above 500 C"
+            : String.format(Locale.ROOT, "is at about %.0f C", metalC);
     return String.format(
         Locale.ROOT,
-        "Interpass wait: the metal is at about %.0f C. It ends when it is below %.0f C 75 mm beside"
-            + " the seam, by temperature stick or thermometer.",
-        metalC,
+        "Interpass wait: the metal %s. It ends when it is below %.0f C 75 mm beside the seam, by"
+            + " temperature stick or thermometer.",
+        now,
         run.interpassMaxC());
   }
 
