@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
       "3:a fault of the program"
     },
     subcommands = {
+      PlanCommand.class,
       CheckCommand.class,
       ProceduresCommand.class,
       MachineCommand.class,

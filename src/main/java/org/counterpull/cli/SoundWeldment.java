@@ -8,6 +8,7 @@ import org.counterpull.contact.ContactFinder;
 import org.counterpull.contact.Fitting;
 import org.counterpull.contact.NoContact;
 import org.counterpull.contact.Overlap;
+import org.counterpull.quantity.LengthUnit;
 import org.counterpull.reading.Locations;
 import org.counterpull.reading.Problem;
 import org.counterpull.reading.ReadResult;
@@ -18,9 +19,10 @@ import org.counterpull.weldment.Weldment;
  * A weldment file that was read and whose parts fit.
  *
  * @param weldment what is built
+ * @param units of bare numbers in the file
  * @param contacts how its parts meet, one for each joint
  */
-record SoundWeldment(Weldment weldment, List<Contact> contacts) {
+record SoundWeldment(Weldment weldment, LengthUnit units, List<Contact> contacts) {
 
   /**
    * Reads a file and looks at how its parts fit.
@@ -38,7 +40,7 @@ record SoundWeldment(Weldment weldment, List<Contact> contacts) {
     if (!problems.isEmpty()) {
       throw new BadInput(text(problems));
     }
-    return new SoundWeldment(read.weldment(), fitting.contacts());
+    return new SoundWeldment(read.weldment(), read.units(), fitting.contacts());
   }
 
   private static List<Problem> problems(ReadResult.Read read, Fitting fitting) {

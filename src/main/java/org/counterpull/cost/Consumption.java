@@ -48,7 +48,7 @@ public final class Consumption {
         order.elapsedS(),
         order.waitS(),
         // Mass of the metal itself, not per length: the formula's unit is replaced.
-        new Computed(weldMetalKg, "kg", WeldMetalMass.FORMULA.name(), List.of()),
+        WeldMetalMass.FORMULA.in("kg").result(weldMetalKg),
         MASS.result(partsKg + weldMetalKg));
   }
 

@@ -25,6 +25,6 @@ final class Price {
     Require.notNegative("quantity", quantity, "");
     Require.notNegative("price", price, currency);
     Computed plain = formula.result(quantity * price);
-    return new Computed(plain.value(), currency, plain.formula(), plain.warnings());
+    return plain.formula().in(currency).result(plain.value(), plain.warnings());
   }
 }

@@ -94,7 +94,7 @@ record JointNeeds(
             ? "the least for " + Printed.quantity(thicker, "mm") + ", cut down to the thinner part"
             : "the least for " + Printed.quantity(thicker, "mm") + " by the AWS D1.1 table";
     return new WeldSize(
-        Optional.of(new Computed(leg, "mm", least.formula(), least.warnings())),
+        Optional.of(least.formula().result(leg, least.warnings())),
         FilletThroat.of(leg, faces),
         false,
         reason);

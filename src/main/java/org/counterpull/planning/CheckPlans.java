@@ -40,7 +40,7 @@ final class CheckPlans {
   private static Computed square(String letter, double lengthMm) {
     Computed minutes = GeneralTolerance.of(letter, lengthMm, GeneralTolerance.Kind.ANGULAR);
     double mm = lengthMm * Math.tan(Math.toRadians(minutes.value() / 60));
-    return new Computed(mm, "mm", minutes.formula(), minutes.warnings());
+    return minutes.formula().in("mm").result(mm, minutes.warnings());
   }
 
   /** The length that the class is looked up by: the distance, the shorter leg, the longest side. */

@@ -9,7 +9,6 @@ import org.counterpull.cost.Consumption;
 import org.counterpull.cost.Costing;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
-import org.counterpull.order.HeatLedger;
 import org.counterpull.order.OrderCycle;
 import org.counterpull.order.OrderPlanner;
 import org.counterpull.order.OrderResult;
@@ -17,7 +16,6 @@ import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Refusal;
 import org.counterpull.procedure.ProcedureBook;
-import org.counterpull.weldment.ShopMachine;
 import org.counterpull.weldment.Weldment;
 
 /** From a sound weldment to its plan. The same weldment and seed give the same plan. */
@@ -45,7 +43,7 @@ public final class Planner {
     List<JointPlan> joints =
         contacts.stream().map(c -> jointPlanner.plan(weldment.joint(c.joint()), c)).toList();
     List<Refusal> refusals = new ArrayList<>(Refusals.of(weldment, joints));
-    OrderResult result = order(weldment, joints, contacts);
+    OrderResult result = OrderPlanner.plan(weldment, joints, contacts, seed);
     WorkOrder order;
     if (result instanceof OrderCycle cycle) {
       refusals.add(
@@ -74,23 +72,6 @@ public final class Planner {
         used,
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
         weldment.checks().stream().map(check -> CheckPlans.of(weldment, check)).toList());
-  }
-
-  private static OrderResult order(
-      Weldment weldment, List<JointPlan> joints, List<Contact> contacts) {
-    return new OrderPlanner(
-            HeatLedger.of(weldment, joints), (name, current) -> duty(weldment, name, current))
-        .plan(weldment, joints, contacts);
-  }
-
-  private static double duty(Weldment weldment, String name, double currentA) {
-    return weldment.machines().stream()
-        .map(ShopMachine::machine)
-        .filter(machine -> machine.name().equals(name))
-        .findFirst()
-        .orElseThrow()
-        .duty()
-        .percentAt(currentA);
   }
 
   private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.PassPlan;
 import org.counterpull.jointplan.RunPlan;
@@ -18,26 +16,28 @@ import org.counterpull.quantity.Formula;
 /** Where the numbers of a plan come from: every formula that gave one, with its source. */
 final class FormulasUsed {
   private final Map<String, Tally> tallies = new TreeMap<>();
-  private final Function<String, Optional<Formula>> lookup;
 
   /**
    * A formula and what it gave.
    *
    * @param name its name
-   * @param formula what is known of it; empty for a number that stands for itself, such as a given
-   *     one
+   * @param formula meaning, unit and source
    * @param numbers how many numbers of the plan it gave
    * @param warnings each sentence about a range that was left, once
    */
-  record Use(String name, Optional<Formula> formula, int numbers, List<String> warnings) {}
+  record Use(String name, Formula formula, int numbers, List<String> warnings) {}
 
   private static final class Tally {
+    private final Formula formula;
     private int numbers;
     private final Set<String> warnings = new LinkedHashSet<>();
+
+    private Tally(Formula formula) {
+      this.formula = formula;
+    }
   }
 
-  FormulasUsed(Plan plan, Function<String, Optional<Formula>> lookup) {
-    this.lookup = lookup;
+  FormulasUsed(Plan plan) {
     plan.joints().forEach(this::joint);
     plan.runs().forEach(this::run);
     count(plan.preheat().highest());
@@ -53,8 +53,7 @@ final class FormulasUsed {
     List<Use> uses = new ArrayList<>();
     tallies.forEach(
         (name, tally) ->
-            uses.add(
-                new Use(name, lookup.apply(name), tally.numbers, List.copyOf(tally.warnings))));
+            uses.add(new Use(name, tally.formula, tally.numbers, List.copyOf(tally.warnings))));
     return uses;
   }
 
@@ -77,7 +76,8 @@ final class FormulasUsed {
 
   private void count(Computed... numbers) {
     for (Computed number : numbers) {
-      Tally tally = tallies.computeIfAbsent(number.formula(), name -> new Tally());
+      Tally tally =
+          tallies.computeIfAbsent(number.formula().name(), name -> new Tally(number.formula()));
       tally.numbers++;
       tally.warnings.addAll(number.warnings());
     }

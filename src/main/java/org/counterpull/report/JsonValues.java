@@ -46,7 +46,7 @@ final class JsonValues {
     ObjectNode node = object();
     node.set("value", number(computed.value()));
     node.put("unit", computed.unit());
-    node.put("formula", computed.formula());
+    node.put("formula", computed.formula().name());
     node.put("inRange", computed.inRange());
     if (!computed.warnings().isEmpty()) {
       node.set("warnings", texts(computed.warnings()));

@@ -47,7 +47,8 @@ public final class OutputFolder {
         if (Files.isDirectory(target)) {
           throw new IOException(target + " is a folder");
         }
-        Path draft = Files.createTempFile(folder, "." + entry.getKey(), ".new");
+        Path draft =
+            folder.resolve("." + entry.getKey() + "." + ProcessHandle.current().pid() + ".new");
         staged.put(target, draft);
         Files.writeString(draft, entry.getValue(), StandardCharsets.UTF_8);
       }

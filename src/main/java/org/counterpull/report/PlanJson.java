@@ -184,9 +184,9 @@ final class PlanJson {
   private static ObjectNode formula(FormulasUsed.Use use) {
     ObjectNode node = object();
     node.put("name", use.name());
-    node.set("gives", text(use.formula().map(f -> f.gives())));
-    node.set("unit", text(use.formula().map(f -> f.unit())));
-    node.set("source", text(use.formula().map(f -> f.source())));
+    node.put("gives", use.formula().gives());
+    node.put("unit", use.formula().unit());
+    node.put("source", use.formula().source());
     node.put("uses", use.numbers());
     node.set("warnings", texts(use.warnings()));
     return node;

@@ -3,10 +3,7 @@ package org.counterpull.report;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 import org.counterpull.plan.Plan;
-import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.LengthUnit;
 
 /** A plan as files and as a summary. */
@@ -24,12 +21,11 @@ public final class PlanReport {
    *
    * @param plan what to report
    * @param fileUnits the units of the weldment file, which come first on pages
-   * @param formulas what is known of a formula by its name
    */
-  public PlanReport(Plan plan, LengthUnit fileUnits, Function<String, Optional<Formula>> formulas) {
+  public PlanReport(Plan plan, LengthUnit fileUnits) {
     this.plan = plan;
     this.measures = new Measures(fileUnits);
-    this.formulas = new FormulasUsed(plan, formulas);
+    this.formulas = new FormulasUsed(plan);
   }
 
   /** plan.json. */

@@ -291,9 +291,9 @@ final class PlanTables {
       rows.add(
           row(
               use.name(),
-              use.formula().map(f -> f.gives()).orElse("as the file or the rules give it"),
+              use.formula().gives(),
               use.numbers(),
-              use.formula().map(f -> f.source()).orElse("\u2013"),
+              use.formula().source(),
               use.warnings().isEmpty() ? "yes" : String.join("; ", use.warnings())));
     }
     return new Table(List.of("formula", "gives", "numbers", "source", "inside its range"), rows);

@@ -221,7 +221,7 @@ final class PlanWords {
                     new Line("hardness", Measures.plain(h.value(), h.unit()) + " beside it")));
     joint
         .carbonEquivalents()
-        .forEach(c -> lines.add(new Line(c.formula(), Measures.plain(c.value(), c.unit()))));
+        .forEach(c -> lines.add(new Line(c.formula().name(), Measures.plain(c.value(), c.unit()))));
     return lines;
   }
 

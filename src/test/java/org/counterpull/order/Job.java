@@ -20,6 +20,7 @@ import org.counterpull.jointplan.RunPlan;
 import org.counterpull.jointplan.WeldSize;
 import org.counterpull.position.WeldingPosition;
 import org.counterpull.quantity.Computed;
+import org.counterpull.quantity.Formula;
 import org.counterpull.space.Frame;
 import org.counterpull.stock.Stock;
 import org.counterpull.weldment.Assumption;
@@ -288,7 +289,7 @@ public final class Job {
   }
 
   static Computed number(double value, String unit) {
-    return new Computed(value, unit, "test", List.of());
+    return new Formula("test", "test", unit, "test").result(value);
   }
 
   /** A run on its way into the job. */
