@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
@@ -123,9 +124,42 @@ public final class RunSequence {
     if (whole.done.cardinality() != runs.size()) {
       throw new IllegalArgumentException("the fixtures come off when all runs are welded");
     }
-    double[] memory =
-        releasedAtEnd.isEmpty() ? whole.memory : effect(whole, runs.size(), false).on(whole.memory);
-    return Arrays.copyOf(memory, readings);
+    if (releasedAtEnd.isEmpty()) {
+      return readings(whole);
+    }
+    return Arrays.copyOf(effect(whole, runs.size(), false).on(whole.memory), readings);
+  }
+
+  /** All that is carried from run to run: the readings first, then tensions that will be let go. */
+  public double[] carried(State state) {
+    return state.memory.clone();
+  }
+
+  /**
+   * Readings with the fixtures off for numbers that would be carried after the last run.
+   *
+   * @throws IllegalStateException before any whole order was worked out
+   */
+  public double[] readingsAtEnd(double[] carried) {
+    if (releasedAtEnd.isEmpty()) {
+      return Arrays.copyOf(carried, readings);
+    }
+    BitSet all = new BitSet();
+    all.set(0, runs.size());
+    Effect release =
+        effects
+            .find(new EffectKey(all, runs.size(), false))
+            .orElseThrow(() -> new IllegalStateException("no whole order was worked out yet"));
+    return Arrays.copyOf(release.on(carried), readings);
+  }
+
+  /**
+   * What would be carried after one more run, where that run was worked out before on the same set
+   * of runs; empty where it would have to be laid.
+   */
+  public Optional<double[]> carriedIfKnown(
+      BitSet done, double[] carried, int run, boolean reversed) {
+    return effects.find(new EffectKey(done, run, reversed)).map(effect -> effect.on(carried));
   }
 
   private Effect effect(State before, int run, boolean reversed) {
