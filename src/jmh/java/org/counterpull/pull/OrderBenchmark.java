@@ -27,7 +27,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
 @Warmup(iterations = 4)
-@Measurement(iterations = 6)
+@Measurement(iterations = 12)
 public class OrderBenchmark {
   @Param({"12", "60", "200", "600"})
   public int segments;

@@ -1,21 +1,24 @@
 package org.counterpull.pull;
 
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToLongFunction;
 
-/** Results that may be needed again; the one that was not asked for the longest goes first. */
+/**
+ * Results that may be needed again, up to a total weight; the one that was not asked for the
+ * longest goes first, the newest always stays.
+ */
 final class Recent<K, V> {
-  private final Map<K, V> kept;
+  private final Map<K, V> kept = new LinkedHashMap<>(16, 0.75f, true);
+  private final long most;
+  private final ToLongFunction<V> weight;
+  private long total;
 
-  Recent(int most) {
-    kept =
-        new LinkedHashMap<>(16, 0.75f, true) {
-          @Override
-          protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
-            return size() > most;
-          }
-        };
+  Recent(long most, ToLongFunction<V> weight) {
+    this.most = most;
+    this.weight = weight;
   }
 
   Optional<V> find(K key) {
@@ -23,6 +26,12 @@ final class Recent<K, V> {
   }
 
   void keep(K key, V value) {
-    kept.put(key, value);
+    V before = kept.put(key, value);
+    total += weight.applyAsLong(value) - (before == null ? 0 : weight.applyAsLong(before));
+    Iterator<V> eldest = kept.values().iterator();
+    while (total > most && kept.size() > 1) {
+      total -= weight.applyAsLong(eldest.next());
+      eldest.remove();
+    }
   }
 }

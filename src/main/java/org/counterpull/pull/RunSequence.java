@@ -18,10 +18,13 @@ import java.util.stream.IntStream;
  * later run needs are dropped on the way. Nothing is ever factorised anew.
  */
 public final class RunSequence {
-  /** Numbers kept in stiffness matrices at most, 8 bytes each: about 200 MB. */
-  private static final long MOST_NUMBERS = 25_000_000;
+  /** Numbers kept in the stiffness matrices of milestones at most, 8 bytes each: 200 MB. */
+  private static final long MOST_NUMBERS_OF_MILESTONES = 25_000_000;
 
-  private static final int MOST_EFFECTS = 200_000;
+  /** The same of the structures met last: 64 MB. */
+  private static final long MOST_NUMBERS_MET_LAST = 8_000_000;
+
+  private static final long MOST_NUMBERS_OF_EFFECTS = 10_000_000;
 
   private final List<Run> runs;
   private final List<Integer> releasedAtEnd;
@@ -30,8 +33,13 @@ public final class RunSequence {
   private final List<List<Integer>> tensions;
   private final double[] initialMemory;
   private final Structure base;
-  private final Recent<BitSet, Structure> structures;
-  private final Recent<EffectKey, Effect> effects = new Recent<>(MOST_EFFECTS);
+  private final int runsPerMilestone;
+  private final Recent<BitSet, Structure> milestones =
+      new Recent<>(MOST_NUMBERS_OF_MILESTONES, RunSequence::numbers);
+  private final Recent<BitSet, Structure> metLast =
+      new Recent<>(MOST_NUMBERS_MET_LAST, RunSequence::numbers);
+  private final Recent<EffectKey, Effect> effects =
+      new Recent<>(MOST_NUMBERS_OF_EFFECTS, Effect::numbers);
   private long laid;
 
   /**
@@ -60,8 +68,14 @@ public final class RunSequence {
       initialMemory[i] = fitted.moved(remembered[i]);
     }
     this.base = fitted.followed(followedAfter(new BitSet(), space), 0);
-    long size = Math.max(1, (long) base.followedCount() * base.followedCount() / 2);
-    this.structures = new Recent<>((int) Math.min(100_000, Math.max(4, MOST_NUMBERS / size)));
+    // As runs are laid the matrices shrink: a whole order's add up to a third of as many of the
+    // first.
+    long wholeOrder = numbers(base) * this.runs.size() / 3;
+    this.runsPerMilestone = (int) (1 + wholeOrder / (MOST_NUMBERS_OF_MILESTONES * 2 / 3));
+  }
+
+  private static long numbers(Structure structure) {
+    return 1 + (long) structure.followedCount() * structure.followedCount() / 2;
   }
 
   /** Places in the memory where the tensions of the given links lie; adds them to it. */
@@ -191,7 +205,8 @@ public final class RunSequence {
     done.set(run);
     Structure next = structure.followed(followedAfter(done, structure.space()), 0);
     if (run < runs.size()) {
-      structures.keep(done, next);
+      boolean milestone = done.cardinality() % runsPerMilestone == 0;
+      (milestone ? milestones : metLast).keep(done, next);
     }
     return next;
   }
@@ -215,8 +230,9 @@ public final class RunSequence {
     if (state.before == null) {
       return base;
     }
-    return structures
+    return milestones
         .find(state.done)
+        .or(() -> metLast.find(state.done))
         .orElseGet(() -> lay(state.before, state.run, state.reversed));
   }
 
@@ -261,6 +277,10 @@ public final class RunSequence {
 
   /** What a run adds to the memory: by itself, and per tension that it lets go. */
   private record Effect(int[] letGo, double[] own, double[][] perTension) {
+    long numbers() {
+      return (1L + letGo.length) * own.length + 16;
+    }
+
     double[] on(double[] memory) {
       double[] after = memory.clone();
       for (int i = 0; i < after.length; i++) {
