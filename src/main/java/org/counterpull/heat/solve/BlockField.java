@@ -39,7 +39,7 @@ final class BlockField {
   private final double[] firstRate;
   private final double[] lastRate;
   private boolean secondStage;
-  private double rateKPerS;
+  private double rateKPerS = Double.POSITIVE_INFINITY;
   private boolean fed;
 
   BlockField(Block block, SurfaceTerms surface, double startC) {
