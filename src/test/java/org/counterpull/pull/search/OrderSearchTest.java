@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
@@ -70,17 +71,21 @@ class OrderSearchTest {
     assertThat(found.evaluations()).isLessThan(40_320 / 10);
   }
 
-  /** Time so far and sum of finishing times. */
+  /**
+   * Time so far, sum of finishing times, jobs left and their work: each job left ends no sooner
+   * than now plus its own duration.
+   */
   private record Delay(double[] duration) implements OrderEvaluator<double[]> {
     @Override
     public double[] start() {
-      return new double[2];
+      return new double[] {0, 0, duration.length, Arrays.stream(duration).sum()};
     }
 
     @Override
     public double[] then(double[] before, Step step) {
       double time = before[0] + duration[step.run()];
-      return new double[] {time, before[1] + time};
+      double left = before[3] - duration[step.run()];
+      return new double[] {time, before[1] + time, before[2] - 1, left};
     }
 
     @Override
@@ -90,7 +95,7 @@ class OrderSearchTest {
 
     @Override
     public double bound(double[] part) {
-      return part[1];
+      return part[1] + part[2] * part[0] + part[3];
     }
 
     @Override
