@@ -42,7 +42,7 @@ final class FileReading {
     Section partSection = Section.of(file, "parts", PartKeys.PART).namesChecked();
     List<PartDraft> drafts = new PartReading(partSection, fileSteel(file)).read();
     List<String> parts = partSection.names();
-    if (file.has("parts") && parts.isEmpty()) {
+    if (partSection.isReadable() && parts.isEmpty()) {
       file.problem("parts", "there are no parts", "bar: {stock: flat 60 x 10, length: 900}");
     }
     Section machineSection = Section.of(file, "machines", ShopKeys.MACHINE).namesChecked();
