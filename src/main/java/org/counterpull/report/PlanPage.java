@@ -13,7 +13,7 @@ import org.counterpull.plan.Plan.Refusal;
  * paper, at a desk and on a phone.
  */
 final class PlanPage {
-  private static final double WIDE_PX = 1080;
+  private static final double WIDE_PX = 860;
   private static final double NARROW_PX = 340;
   private static final int FIRST_CAUTIONS = 8;
 
@@ -42,7 +42,7 @@ final class PlanPage {
     out.add(PageParts.section("welds", "Welds", PageParts.table(tables.welds())));
     out.add(PageParts.section("steps", "Steps", new StepsSection(words, tables).write()));
     out.add(time());
-    out.add(PageParts.section("joints", "Joints", new JointsSection(plan, words, tables).write()));
+    out.add(PageParts.section("joints", "Joints", new JointsSection(words, tables).write()));
     out.add(
         PageParts.section(
             "machines", "What each machine can weld", PageParts.table(tables.verdicts())));

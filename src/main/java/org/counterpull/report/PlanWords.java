@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.counterpull.jointplan.EdgePreparation;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.machine.MachineVerdict;
@@ -190,17 +192,17 @@ final class PlanWords {
     };
   }
 
-  /** What is to be known of a joint, beside its passes. */
-  List<Line> joint(JointPlan joint) {
+  /** What is to be known of joints that are alike, beside their passes. */
+  List<Line> joints(List<JointPlan> alike) {
+    JointPlan joint = alike.get(0);
     List<Line> lines = new ArrayList<>();
     lines.add(
         new Line(
-            "joint",
-            joint.contact().form().word()
-                + ": "
-                + joint.joint().first()
-                + " onto "
-                + joint.joint().second()));
+            joint.contact().form().word(),
+            alike.stream()
+                .map(j -> j.joint().first() + " onto " + j.joint().second())
+                .collect(Collectors.joining("; "))));
+    lines.add(new Line("runs", runsOf(alike)));
     lines.add(
         new Line("edges", joint.preparation().kind().words() + ". " + joint.preparation().how()));
     lines.add(
@@ -225,11 +227,59 @@ final class PlanWords {
     return lines;
   }
 
-  /** Runs of a joint with their numbers: W3 hinge-1/top, W4 hinge-1/bottom. */
-  String runsOf(JointPlan joint) {
+  /** Joints in groups that are prepared, welded and judged alike, in the order of the file. */
+  List<List<JointPlan>> alike() {
+    Map<List<Object>, List<JointPlan>> groups = new LinkedHashMap<>();
+    for (JointPlan joint : plan.joints()) {
+      groups.computeIfAbsent(likeness(joint), k -> new ArrayList<>()).add(joint);
+    }
+    return List.copyOf(groups.values());
+  }
+
+  private List<Object> likeness(JointPlan joint) {
     PlanTables tables = new PlanTables(plan, measures);
-    return String.join(
-        ", ",
-        joint.runs().stream().map(r -> tables.weldNumber(r.name()) + " " + r.name()).toList());
+    List<Object> traits = new ArrayList<>();
+    traits.add(joint.contact().form());
+    traits.add(joint.size());
+    traits.add(joint.machine());
+    traits.add(joint.preheat());
+    traits.add(joint.carbonEquivalents());
+    traits.add(joint.refusals());
+    EdgePreparation p = joint.preparation();
+    traits.add(List.of(p.kind(), p.firstDepthMm(), p.secondDepthMm(), p.angleDeg()));
+    traits.add(List.of(p.rootFaceMm(), p.rootGapMm(), p.how()));
+    for (RunPlan run : joint.runs()) {
+      traits.add(run.line().shape());
+      traits.add(List.of(run.line().firstWallMm(), run.line().secondWallMm()));
+      traits.add(run.line().flareRadiusMm());
+      traits.add(tables.settings(run));
+      traits.add(run.passes().stream().map(x -> x.area().value()).toList());
+    }
+    joint.verdicts().forEach(v -> traits.add(List.of(v.machine(), v.verdict())));
+    return traits;
+  }
+
+  /** Runs of joints with their numbers: W3 hinge-1/top, W4 hinge-1/bottom. */
+  String runsOf(List<JointPlan> joints) {
+    PlanTables tables = new PlanTables(plan, measures);
+    return joints.stream()
+        .flatMap(joint -> joint.runs().stream())
+        .map(r -> tables.weldNumber(r.name()) + " " + r.name())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What is to be noted of joints, each sentence once. */
+  static List<String> notesOf(List<JointPlan> joints) {
+    return joints.stream()
+        .flatMap(
+            joint ->
+                joint.notes().stream()
+                    .map(n -> joints.size() == 1 ? n : joint.joint().name() + ": " + n))
+        .distinct()
+        .toList();
+  }
+
+  static String namesOf(List<JointPlan> joints) {
+    return joints.stream().map(j -> j.joint().name()).collect(Collectors.joining(", "));
   }
 }
