@@ -27,6 +27,7 @@ final class LabelPlacement {
   private static final double CROSSES_WELD = 60;
   private static final double COVERS_EDGE = 12;
 
+  private final double top;
   private final double width;
   private final double height;
   private final List<Stroke> welds;
@@ -75,7 +76,17 @@ final class LabelPlacement {
   /** A place for a number, and what it costs by itself. */
   private record Candidate(Point at, double cost) {}
 
-  LabelPlacement(double width, double height, List<Stroke> welds, List<Stroke> edges) {
+  /**
+   * A sheet with what is already on it.
+   *
+   * @param top height of the strip at the top that stays free
+   * @param width of the sheet
+   * @param height of the sheet
+   * @param welds strokes that must be seen
+   * @param edges strokes that may be covered where there is no other place
+   */
+  LabelPlacement(double top, double width, double height, List<Stroke> welds, List<Stroke> edges) {
+    this.top = top;
     this.width = width;
     this.height = height;
     this.welds = List.copyOf(welds);
@@ -150,14 +161,15 @@ final class LabelPlacement {
   private boolean inside(Point at, Wanted label) {
     return at.x() > label.halfWidth() + 2
         && at.x() < width - label.halfWidth() - 2
-        && at.y() > label.halfHeight() + 2
+        && at.y() > top + label.halfHeight()
         && at.y() < height - label.halfHeight() - 2;
   }
 
   private Point clamped(Wanted label) {
     return new Point(
         Math.max(label.halfWidth(), Math.min(width - label.halfWidth(), label.anchor().x())),
-        Math.max(label.halfHeight(), Math.min(height - label.halfHeight(), label.anchor().y())));
+        Math.max(
+            top + label.halfHeight(), Math.min(height - label.halfHeight(), label.anchor().y())));
   }
 
   /** What a place costs whatever the other numbers do. */

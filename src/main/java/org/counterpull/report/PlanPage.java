@@ -1,6 +1,7 @@
 package org.counterpull.report;
 
 import java.util.List;
+import org.counterpull.drawing.PartMap;
 import org.counterpull.drawing.TimeChart;
 import org.counterpull.drawing.WeldMap;
 import org.counterpull.markup.Markup;
@@ -122,6 +123,8 @@ final class PlanPage {
     for (int i = 0; i < wide.size(); i++) {
       out.add(PageParts.drawing(wide.get(i), narrow.get(i)));
     }
+    PartMap parts = new PartMap(plan);
+    out.add(PageParts.drawing(parts.drawing(WIDE_PX), parts.drawing(NARROW_PX)));
     return PageParts.section("map", "Weld map", out);
   }
 

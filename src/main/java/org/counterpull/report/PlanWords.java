@@ -79,7 +79,7 @@ final class PlanWords {
   /** The head of the sheet. */
   List<Line> head() {
     List<Line> lines = new ArrayList<>();
-    machines().forEach((machine, use) -> lines.add(new Line("machine " + machine, use)));
+    machines().forEach((machine, use) -> lines.add(new Line("machine", machine + ": " + use)));
     Set<String> fillers = new LinkedHashSet<>();
     for (RunPlan run : plan.runs()) {
       fillers.add(
@@ -145,12 +145,14 @@ final class PlanWords {
   /** The steps, with a heading whenever the work or the place changes. */
   List<Phase> phases() {
     List<Phase> phases = new ArrayList<>();
-    for (Timed timed : plan.operations()) {
-      Operation operation = timed.operation();
+    String title = "Get ready";
+    for (int i = 0; i < plan.operations().size(); i++) {
+      Timed timed = plan.operations().get(i);
+      title = title(i, title);
+      String place = timed.operation().place();
       Phase last = phases.isEmpty() ? null : phases.get(phases.size() - 1);
-      String title = title(operation.kind(), last);
-      if (last == null || !last.title().equals(title) || !last.place().equals(operation.place())) {
-        last = new Phase(title, operation.place(), new ArrayList<>());
+      if (last == null || !last.title().equals(title) || !last.place().equals(place)) {
+        last = new Phase(title, place, new ArrayList<>());
         phases.add(last);
       }
       last.steps().add(timed);
@@ -158,14 +160,22 @@ final class PlanWords {
     return phases;
   }
 
-  private static String title(Operation.Kind kind, Phase last) {
-    return switch (kind) {
+  /** Waits, turns and preheat belong to what they lead to, checks on the way to what was before. */
+  private String title(int i, String before) {
+    return switch (plan.operations().get(i).operation().kind()) {
       case CUT, BEVEL, DRILL, CLEAN, STRIP, MASK -> "Get ready";
       case INSERT, FIT, TACK -> "Fit and tack";
-      case WELD, PREHEAT -> "Weld";
-      case MOVE, TURN_OVER, WAIT, COOL -> last == null ? "Get ready" : last.title();
-      case RELEASE, MEASURE, DRESS, REFIT, PAINT, WATCH -> "Finish and measure";
+      case WELD -> "Weld";
+      case PREHEAT, MOVE, TURN_OVER, WAIT, COOL ->
+          weldsAfter(i) ? title(i + 1, before) : "Finish and measure";
+      case RELEASE, MEASURE, DRESS, REFIT, PAINT, WATCH ->
+          weldsAfter(i) ? before : "Finish and measure";
     };
+  }
+
+  private boolean weldsAfter(int i) {
+    return plan.operations().subList(i + 1, plan.operations().size()).stream()
+        .anyMatch(t -> t.operation().kind() == Operation.Kind.WELD);
   }
 
   /** Steps at which work stops until something is true. */
@@ -202,7 +212,9 @@ final class PlanWords {
             alike.stream()
                 .map(j -> j.joint().first() + " onto " + j.joint().second())
                 .collect(Collectors.joining("; "))));
-    lines.add(new Line("runs", runsOf(alike)));
+    if (alike.size() == 1 && !joint.runs().isEmpty()) {
+      lines.add(new Line("runs", runsOf(alike)));
+    }
     lines.add(
         new Line("edges", joint.preparation().kind().words() + ". " + joint.preparation().how()));
     lines.add(
