@@ -25,13 +25,13 @@ final class LabelPlacement {
   private static final double COVERS_ANCHOR = 2e3;
   private static final double COVERS_WELD = 300;
   private static final double CROSSES_WELD = 60;
-  private static final double COVERS_EDGE = 12;
+  private static final double COVERS_EDGE = 1.5;
 
   private final double top;
   private final double width;
   private final double height;
   private final List<Stroke> welds;
-  private final List<Stroke> edges;
+  private final Inked edges;
   private final Map<Integer, List<Candidate>> candidates = new HashMap<>();
 
   /**
@@ -90,7 +90,7 @@ final class LabelPlacement {
     this.width = width;
     this.height = height;
     this.welds = List.copyOf(welds);
-    this.edges = List.copyOf(edges);
+    this.edges = new Inked(width, height, edges);
   }
 
   /** The middles of the numbers, in the order of {@code wanted}. */
@@ -184,9 +184,7 @@ final class LabelPlacement {
       cost += near(label, at, weld, 3) ? COVERS_WELD : 0;
       cost += leader.crosses(weld) ? CROSSES_WELD : 0;
     }
-    for (Stroke edge : edges) {
-      cost += near(label, at, edge, 0) ? COVERS_EDGE : 0;
-    }
+    cost += COVERS_EDGE * edges.count(at, label.halfWidth(), label.halfHeight());
     return cost;
   }
 

@@ -161,7 +161,7 @@ final class View {
   }
 
   private Point compassMiddle() {
-    return new Point(width - compassArm() * 2.3, height - compassArm() * 1.5);
+    return new Point(width - compassArm() - 54, height - compassArm() * 1.5);
   }
 
   private Point compassTip(Vector3D axis) {
