@@ -22,7 +22,14 @@ import picocli.CommandLine.Spec;
       "2:bad input or usage, nothing written",
       "3:a fault of the program"
     },
-    subcommands = {FormulaCommand.class, GenerateCompletion.class})
+    subcommands = {
+      PlanCommand.class,
+      CheckCommand.class,
+      ProceduresCommand.class,
+      MachineCommand.class,
+      FormulaCommand.class,
+      GenerateCompletion.class
+    })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;
 

@@ -2,10 +2,12 @@ package org.counterpull.contact;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.position.WeldingPosition;
 import org.counterpull.solid.Separation;
 import org.counterpull.solid.Solid;
 import org.counterpull.space.Frame;
@@ -129,7 +131,6 @@ public final class ContactFinder {
     RawLine here = named.line();
     LinePath path = placed(here.path(), axes);
     RawLine placed = here.along(path, s -> here.corners().apply(s).outOf(axes));
-    Vector3D up = Vector3D.PLUS_K;
     return new WeldLine(
         named.run(),
         joint.name(),
@@ -142,9 +143,16 @@ public final class ContactFinder {
         here.secondWallMm(),
         here.flareRadiusMm(),
         here.gapMm(),
-        Iso6947.of(path, placed.corners(), here.shape(), up),
-        Iso6947.of(path, placed.corners(), here.shape(), up.negate()),
+        positions(placed, here.shape()),
         reach.of(placed, joint.first(), joint.second()));
+  }
+
+  private static Map<Lay, WeldingPosition> positions(RawLine line, WeldLine.Shape shape) {
+    Map<Lay, WeldingPosition> positions = new EnumMap<>(Lay.class);
+    for (Lay lay : Lay.values()) {
+      positions.put(lay, Iso6947.of(line.path(), line.corners(), shape, lay.up()));
+    }
+    return positions;
   }
 
   private static LinePath placed(LinePath path, Frame axes) {

@@ -78,7 +78,7 @@ final class LineJoiner {
     LinePath.Straight whole = new LinePath.Straight(start, end);
     Corner corner = a.corners().apply(0);
     Vector3D offset = corner.tip().subtract(p.start());
-    Corner moved = new Corner(start.add(offset), along, corner.first(), corner.second());
+    Corner moved = corner.at(start.add(offset), along);
     return Optional.of(RawLine.straight(whole, moved, a));
   }
 

@@ -86,29 +86,23 @@ final class LineNames {
     return (long) Math.floor(mm * STEPS_PER_MM + OFFSET);
   }
 
-  /** Straight lines run towards the right, the back or the top; curves stay as they are. */
+  /** Open lines run towards the right, the back or the top; closed ones stay as they are. */
   private static RawLine directed(RawLine line) {
-    if (!(line.path() instanceof LinePath.Straight straight)) {
-      return line;
-    }
-    Vector3D along = straight.tangent(0);
-    for (double part : along.toArray()) {
+    for (double part : line.path().end().subtract(line.path().start()).toArray()) {
       if (Math.abs(part) > 1e-4) {
-        return part > 0 ? line : turned(line, straight);
+        return part > 0 ? line : turned(line);
       }
     }
     return line;
   }
 
-  private static RawLine turned(RawLine line, LinePath.Straight straight) {
-    LinePath.Straight back = new LinePath.Straight(straight.end(), straight.start());
-    double length = straight.lengthMm();
+  private static RawLine turned(RawLine line) {
+    double length = line.path().lengthMm();
     return line.along(
-        back,
+        line.path().reversed(),
         s -> {
           Corner corner = line.corners().apply(length - s);
-          return new Corner(
-              corner.tip(), corner.tangent().negate(), corner.first(), corner.second());
+          return corner.at(corner.tip(), corner.tangent().negate());
         });
   }
 }

@@ -1,5 +1,7 @@
 package org.counterpull.contact;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
@@ -20,8 +22,16 @@ public sealed interface LinePath {
   /** The unit tangent there, in the direction from start to end. */
   Vector3D tangent(double distanceMm);
 
+  /** The same line from its end to its start. */
+  LinePath reversed();
+
   /** A straight line. */
   record Straight(Vector3D start, Vector3D end) implements LinePath {
+    @Override
+    public LinePath reversed() {
+      return new Straight(end, start);
+    }
+
     @Override
     public double lengthMm() {
       return end.distance(start);
@@ -65,6 +75,11 @@ public sealed interface LinePath {
     }
 
     @Override
+    public LinePath reversed() {
+      return new Arc(centre, axis.negate(), end().subtract(centre), sweepRad);
+    }
+
+    @Override
     public double lengthMm() {
       return radiusMm() * sweepRad;
     }
@@ -105,6 +120,13 @@ public sealed interface LinePath {
     @Override
     public Vector3D end() {
       return points.get(points.size() - 1);
+    }
+
+    @Override
+    public LinePath reversed() {
+      List<Vector3D> back = new ArrayList<>(points);
+      Collections.reverse(back);
+      return new Curve(back);
     }
 
     @Override

@@ -187,12 +187,12 @@ sealed interface PlaneEdge {
       Vector2D between = circle.centre.subtract(centre);
       double d = between.getNorm();
       if (d < SAME_MM
-          || d > radiusMm + circle.radiusMm
-          || d < Math.abs(radiusMm - circle.radiusMm)) {
+          || d > radiusMm + circle.radiusMm + SAME_MM
+          || d < Math.abs(radiusMm - circle.radiusMm) - SAME_MM) {
         return;
       }
       double a = (d * d + radiusMm * radiusMm - circle.radiusMm * circle.radiusMm) / (2 * d);
-      double h = Math.sqrt(Math.max(0, radiusMm * radiusMm - a * a));
+      double h = halfChord(radiusMm * radiusMm - a * a);
       Vector2D unit = between.scalarMultiply(1 / d);
       Vector2D side = new Vector2D(-unit.getY(), unit.getX());
       places.add(place(new Vector2D(1, centre, a, unit, h, side)));
@@ -204,7 +204,17 @@ sealed interface PlaneEdge {
       Vector2D way = start.subtract(centre);
       double b = way.dotProduct(direction);
       double root = b * b - way.getNormSq() + radiusMm * radiusMm;
-      return root < 0 ? List.of() : List.of(-b - Math.sqrt(root), -b + Math.sqrt(root));
+      double half = halfChord(root);
+      return root < -touching() ? List.of() : List.of(-b - half, -b + half);
+    }
+
+    /** 0 for a line or circle that only touches, whichever way rounding has it. */
+    private double halfChord(double square) {
+      return square < touching() ? 0 : Math.sqrt(square);
+    }
+
+    private double touching() {
+      return 2 * radiusMm * SAME_MM;
     }
   }
 }

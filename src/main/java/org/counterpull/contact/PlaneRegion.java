@@ -54,7 +54,7 @@ record PlaneRegion(List<PlaneEdge> edges) {
     Exit nearest = null;
     for (PlaneEdge edge : edges) {
       for (double distance : edge.crossings(from, direction)) {
-        if (distance > 0 && (nearest == null || distance < nearest.distanceMm)) {
+        if (distance > PlaneEdge.SAME_MM && (nearest == null || distance < nearest.distanceMm)) {
           nearest = new Exit(edge, distance);
         }
       }

@@ -36,8 +36,7 @@ record RawLine(
   static RawLine straight(LinePath.Straight path, Corner corner, RawLine like) {
     Vector3D offset = corner.tip().subtract(path.start());
     Vector3D tangent = path.tangent(0);
-    return like.along(
-        path, s -> new Corner(path.at(s).add(offset), tangent, corner.first(), corner.second()));
+    return like.along(path, s -> corner.at(path.at(s).add(offset), tangent));
   }
 
   /** The same line on another path. */

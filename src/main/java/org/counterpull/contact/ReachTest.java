@@ -12,17 +12,21 @@ import org.counterpull.solid.Solid;
  *
  * <p>At points along the line the cone of {@link Torch} is set on the corner's bisector, and tilted
  * off it across the line, along it, and both; one free cone is enough. The cone is filled with
- * balls that touch its mantle, each a seventh larger than the last, from 4 mm off the tip; a part
- * that comes into a ball by more than a quarter of a millimetre is in the way. The two parts of the
- * joint are in the way only with what rises in front of both faces of the corner: the faces
- * themselves are not. An inside corner narrower than the cone is out of reach; flare grooves are
- * not held to that, as they are filled from their mouth.
+ * balls that touch its mantle, the first at its end, each an eighth smaller than the last, down to
+ * 4 mm off the tip; a part that comes into a ball by more than a quarter of a millimetre is in the
+ * way. The two parts of the joint are in the way only with what rises in front of both faces of the
+ * corner: the faces themselves are not. An inside corner narrower than the cone is out of reach;
+ * flare grooves are not held to that, as they are filled from their mouth.
  */
 final class ReachTest {
   private static final double TOUCH_MM = 0.25;
   private static final double NEAREST_MM = 4;
   private static final double GROWTH = 8.0 / 7;
   private static final double SPACING_MM = 25;
+
+  /** Keeps the number of points when a length is a whole number of spacings. */
+  private static final double ROUNDING = 1e-6;
+
   private static final int FEWEST_POINTS = 3;
   private static final int MOST_POINTS = 12;
 
@@ -49,7 +53,8 @@ final class ReachTest {
     }
     double length = line.path().lengthMm();
     int points =
-        Math.max(FEWEST_POINTS, Math.min(MOST_POINTS, (int) Math.ceil(length / SPACING_MM)));
+        Math.max(
+            FEWEST_POINTS, Math.min(MOST_POINTS, (int) Math.ceil(length / SPACING_MM - ROUNDING)));
     int free = 0;
     TreeSet<String> blockers = new TreeSet<>();
     for (int i = 0; i < points; i++) {
@@ -90,7 +95,7 @@ final class ReachTest {
       String second,
       double dihedralDeg) {
     double last = torch.lengthMm() / (1 + sine);
-    for (double s = NEAREST_MM; s <= last; s *= GROWTH) {
+    for (double s = last; s >= NEAREST_MM; s /= GROWTH) {
       Vector3D centre = corner.tip().add(s, along);
       double radius = s * sine - TOUCH_MM;
       for (Solid solid : near) {

@@ -58,7 +58,8 @@ final class RoundPairTouch {
     double height =
         (Flare.drop(first.radiusMm(), mouth) - Flare.drop(second.radiusMm(), mouth)) / 2;
     Vector3D tip = axes.outOf(new Vector3D(from, hand * mouth, height));
-    Corner corner = new Corner(tip, path.tangent(0), ofFirst, ofSecond);
+    Corner corner =
+        new Corner(tip, path.tangent(0), ofFirst, ofSecond, axes.y().scalarMultiply(hand));
     RawLine like =
         new RawLine(
             path,

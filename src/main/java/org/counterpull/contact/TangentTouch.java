@@ -92,10 +92,13 @@ final class TangentTouch {
     double turn = flare.turnRad(mouth);
     Vector3D tip = plane.outOf(new Vector3D(a, hand * mouth, flare.openingMm(mouth) / 2));
     Vector3D away = plane.directionOutOf(new Vector3D(0, hand * Math.sin(turn), -Math.cos(turn)));
+    Corner shape = corner(tip, path.tangent(0), away, face.normal());
+    Vector3D opening = plane.y().scalarMultiply(hand).add(face.normal()).normalize();
+    Corner corner = new Corner(tip, shape.tangent(), shape.first(), shape.second(), opening);
     RawLine like =
         new RawLine(
             path,
-            s -> corner(path.at(s), path.tangent(s), away, face.normal()),
+            s -> corner,
             Math.toDegrees(turn),
             WeldLine.Shape.FLARE_BEVEL,
             plane.y().scalarMultiply(hand),
@@ -105,8 +108,7 @@ final class TangentTouch {
             Optional.of(round.radiusMm()),
             Math.max(0, flare.rootMm()),
             false);
-    return Optional.of(
-        RawLine.straight(path, corner(tip, path.tangent(0), away, face.normal()), like));
+    return Optional.of(RawLine.straight(path, corner, like));
   }
 
   private Corner corner(Vector3D tip, Vector3D tangent, Vector3D ofRound, Vector3D ofFlat) {

@@ -1,6 +1,9 @@
 package org.counterpull.contact;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.position.WeldingPosition;
@@ -12,19 +15,18 @@ import org.counterpull.weldment.Side;
  * @param run name of the run: {@code joint/side}, with {@code #n} where a side has several lines
  * @param joint name of the joint
  * @param side in the axes of the joint's second part
- * @param path where it runs
+ * @param path where the root of the weld runs; for a flare the line on which the surfaces touch
  * @param opening unit vector at mid-length that points out of the corner, where the torch comes
- *     from
+ *     from; for a flare square to the face of the weld that fills it flush
  * @param dihedralDeg angle between the two faces that meet along the line: 90 for a square fillet,
- *     180 for a flush butt; for a flare the angle is taken at the depth where the surfaces are 2 mm
- *     apart
+ *     180 for a flush butt; for a flare the angle is taken where the surfaces are 2 mm further
+ *     apart than at the root
  * @param shape what kind of weld fits there
  * @param firstWallMm wall of the first part at the line
  * @param secondWallMm wall of the second part at the line
  * @param flareRadiusMm outside radius of the round surface of a flare groove
  * @param gapMm mean opening between the two parts along the line
- * @param position ISO 6947 position for the weldment as it lies
- * @param turnedPosition the same with the weldment turned over about its longest horizontal axis
+ * @param positions ISO 6947 position for every lay of the weldment
  * @param reach whether a torch or electrode gets there
  */
 public record WeldLine(
@@ -39,9 +41,22 @@ public record WeldLine(
     double secondWallMm,
     Optional<Double> flareRadiusMm,
     double gapMm,
-    WeldingPosition position,
-    WeldingPosition turnedPosition,
+    Map<Lay, WeldingPosition> positions,
     Reach reach) {
+
+  public WeldLine {
+    positions = Collections.unmodifiableMap(new EnumMap<>(positions));
+  }
+
+  /** ISO 6947 position for the weldment as drawn. */
+  public WeldingPosition position() {
+    return positions.get(Lay.AS_DRAWN);
+  }
+
+  /** ISO 6947 position for another lay of the weldment. */
+  public WeldingPosition position(Lay lay) {
+    return positions.get(lay);
+  }
 
   /** What kind of weld fits along a line. */
   public enum Shape {

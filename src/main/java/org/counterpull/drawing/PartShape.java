@@ -1,10 +1,11 @@
 package org.counterpull.drawing;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+import org.counterpull.solid.Section;
+import org.counterpull.solid.Solid;
 import org.counterpull.space.Face;
 import org.counterpull.space.Frame;
 import org.counterpull.stock.Stock;
@@ -18,6 +19,7 @@ import org.counterpull.weldment.Part;
  * @param edges where two faces meet
  */
 record PartShape(List<Facet> facets, List<Edge> edges) {
+  private static final int ROUND_SIDES = 28;
 
   /**
    * A plane face.
@@ -42,7 +44,7 @@ record PartShape(List<Facet> facets, List<Edge> edges) {
   static PartShape of(Part part) {
     List<Facet> facets = new ArrayList<>();
     List<Edge> edges = new ArrayList<>();
-    Swept swept = part.outline().isEmpty() ? bar(part) : plate(part);
+    Swept swept = swept(part);
     List<List<Vector3D>> lows = new ArrayList<>();
     List<List<Vector3D>> highs = new ArrayList<>();
     for (List<Vector2D> loop : swept.loops()) {
@@ -89,29 +91,42 @@ record PartShape(List<Facet> facets, List<Edge> edges) {
     }
   }
 
-  /** Middle of the part's box, in the axes of the weldment. */
-  static Vector3D middle(Part part) {
-    return part.frame().outOf(new Vector3D(part.lengthMm() / 2, 0, 0));
-  }
-
-  private static Swept bar(Part part) {
-    SectionOutline outline = SectionOutline.of(part.stock());
-    Frame f = part.frame();
+  private static Swept swept(Part part) {
+    Solid solid = Solid.of(part);
+    Section section = solid.section();
+    boolean round = section instanceof Section.Round;
+    if (!part.outline().isEmpty()) {
+      return new Swept(
+          solid.sweep(), loops(section), round, p -> solid.fromMm(), p -> solid.toMm());
+    }
     return new Swept(
-        new Frame(f.origin(), f.y(), f.z(), f.x()),
-        outline.loops(),
-        outline.round(),
+        solid.sweep(),
+        loops(section),
+        round,
         p -> cut(part.left(), part.stock(), p),
         p -> part.lengthMm() - cut(part.right(), part.stock(), p));
   }
 
-  private static Swept plate(Part part) {
-    double half = part.stock().upMm() / 2;
-    List<Vector2D> corners = new ArrayList<>(part.outline());
-    if (signedArea(corners) < 0) {
-      Collections.reverse(corners);
+  private static List<List<Vector2D>> loops(Section section) {
+    if (section instanceof Section.Round round) {
+      List<List<Vector2D>> rims = new ArrayList<>();
+      rims.add(rim(round.radiusMm(), 1));
+      if (round.boreMm() > 0) {
+        rims.add(rim(round.boreMm(), -1));
+      }
+      return rims;
     }
-    return new Swept(part.frame(), List.of(corners), false, p -> -half, p -> half);
+    return ((Section.Polygonal) section).loops().stream().map(Section.Loop::corners).toList();
+  }
+
+  /** A circle as a polygon; the rim of a bore runs the other way round. */
+  private static List<Vector2D> rim(double radiusMm, int way) {
+    List<Vector2D> corners = new ArrayList<>();
+    for (int i = 0; i < ROUND_SIDES; i++) {
+      double angle = way * 2 * Math.PI * i / ROUND_SIDES;
+      corners.add(new Vector2D(radiusMm * Math.cos(angle), radiusMm * Math.sin(angle)));
+    }
+    return corners;
   }
 
   /** How much shorter the part is at a point of its section than at its long side. */
@@ -124,16 +139,6 @@ record PartShape(List<Facet> facets, List<Edge> edges) {
     double half = Math.abs(n.getY()) * stock.acrossMm() / 2 + Math.abs(n.getZ()) * stock.upMm() / 2;
     double fromLongSide = half - (n.getY() * p.getX() + n.getZ() * p.getY());
     return fromLongSide * Math.tan(Math.toRadians(end.degreesOffSquare()));
-  }
-
-  private static double signedArea(List<Vector2D> loop) {
-    double sum = 0;
-    for (int i = 0; i < loop.size(); i++) {
-      Vector2D a = loop.get(i);
-      Vector2D b = loop.get((i + 1) % loop.size());
-      sum += a.getX() * b.getY() - b.getX() * a.getY();
-    }
-    return sum / 2;
   }
 
   /** How far along the sweep an end lies at a point of the section. */

@@ -70,9 +70,7 @@ record JointNeeds(
   }
 
   private static boolean isGroove(Joint joint, Contact contact, List<WeldLine> lines) {
-    boolean askedFor =
-        joint.fullPenetration()
-            || (joint.weld() != WeldKind.AUTO && joint.weld() != WeldKind.FILLET);
+    boolean askedFor = joint.fullPenetration() || WantedGroove.isGroove(joint.weld());
     boolean noFillet = lines.stream().noneMatch(l -> l.shape() == WeldLine.Shape.FILLET);
     return askedFor
         || noFillet
@@ -94,7 +92,7 @@ record JointNeeds(
             ? "the least for " + Printed.quantity(thicker, "mm") + ", cut down to the thinner part"
             : "the least for " + Printed.quantity(thicker, "mm") + " by the AWS D1.1 table";
     return new WeldSize(
-        Optional.of(new Computed(leg, "mm", least.formula(), least.warnings())),
+        Optional.of(least.formula().result(leg, least.warnings())),
         FilletThroat.of(leg, faces),
         false,
         reason);

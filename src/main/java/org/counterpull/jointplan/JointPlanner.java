@@ -56,21 +56,23 @@ public final class JointPlanner {
     Part first = weldment.part(joint.first());
     SteelAtJoint steel = SteelAtJoint.of(first, weldment.part(joint.second()));
     JointNeeds needs = JointNeeds.of(joint, contact, lines);
-    List<MachineVerdict> verdicts =
+    List<Assessed> assessed =
         weldment.machines().stream()
             .map(machine -> assess(machine, contact, needs, lines, steel, first))
             .toList();
+    List<MachineVerdict> verdicts = assessed.stream().map(Assessed::verdict).toList();
     Optional<ShopMachine> machine = choose(joint, verdicts);
     List<String> notes = new ArrayList<>(chosen.left());
     notes.addAll(needs.remarks());
     if (machine.isEmpty()) {
       return unwelded(joint, contact, needs, verdicts, steel, notes, chosen.missed());
     }
-    MachineVerdict verdict = verdictOf(machine.get(), verdicts);
+    Assessed best = assessed.get(weldment.machines().indexOf(machine.get()));
+    MachineVerdict verdict = best.verdict();
     Optional<Groove> groove = Preparations.groove(joint, needs, verdict);
     RunPlanner runs =
         new RunPlanner(
-            weldment, procedures, joint, contact, needs, steel, machine.get(), verdict, groove);
+            weldment, procedures, joint, contact, needs, steel, machine.get(), best, groove);
     List<RunPlan> planned = runs.plan(chosen.lines());
     PreheatChoice preheat = runs.preheat();
     notes.addAll(preheat.notes());
@@ -101,24 +103,20 @@ public final class JointPlanner {
         .orElse(null);
   }
 
-  private MachineVerdict assess(
+  private Assessed assess(
       ShopMachine machine,
       Contact contact,
       JointNeeds needs,
       List<WeldLine> lines,
       SteelAtJoint steel,
       Part first) {
-    return lines.stream()
-        .map(line -> Placing.of(line, weldment.surroundings().canBeTurned()).position())
-        .distinct()
-        .map(
-            position ->
-                MachineAssessor.assess(
-                    machine.machine(),
-                    needs.task(
-                        contact, position, weldment.surroundings().ambientC(), steel, first)))
-        .max(Comparator.comparing(MachineVerdict::verdict))
-        .orElseThrow();
+    double ambientC = weldment.surroundings().ambientC();
+    return Assessed.of(
+        lines,
+        weldment.surroundings().canBeTurned(),
+        position ->
+            MachineAssessor.assess(
+                machine.machine(), needs.task(contact, position, ambientC, steel, first)));
   }
 
   private Optional<ShopMachine> choose(Joint joint, List<MachineVerdict> verdicts) {

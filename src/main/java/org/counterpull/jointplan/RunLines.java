@@ -7,6 +7,7 @@ import java.util.Set;
 import org.counterpull.contact.Contact;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.contact.WeldLine.Shape;
+import org.counterpull.quantity.Printed;
 import org.counterpull.weldment.Joint;
 import org.counterpull.weldment.Side;
 
@@ -18,6 +19,12 @@ import org.counterpull.weldment.Side;
  * @param left lines that nobody asked for and nothing reaches, each a sentence
  */
 record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
+
+  /**
+   * Shorter lines are not welded unless their side is asked for: common practice, no source; EN
+   * 1993-1-8 4.5.1 counts no weld shorter than 30 mm.
+   */
+  private static final double SHORTEST_MM = 15;
 
   RunLines {
     lines = List.copyOf(lines);
@@ -31,18 +38,28 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
     List<WeldLine> lines = new ArrayList<>();
     List<String> missed = new ArrayList<>();
     List<String> left = new ArrayList<>();
+    List<String> shortOnes = new ArrayList<>();
     for (WeldLine line : fitting) {
       boolean wanted = joint.sides().isEmpty() || joint.sides().contains(line.side());
       if (!wanted) {
         continue;
       }
-      if (line.reach().open()) {
+      if (joint.sides().isEmpty() && line.path().lengthMm() < SHORTEST_MM) {
+        shortOnes.add(line.run());
+      } else if (line.reach().open()) {
         lines.add(line);
       } else if (joint.sides().isEmpty()) {
         left.add(line.run() + " is left unwelded: " + blocked(line));
       } else {
         missed.add(line.run() + " is asked for and can't be reached: " + blocked(line));
       }
+    }
+    if (!shortOnes.isEmpty()) {
+      left.add(
+          "under "
+              + Printed.quantity(SHORTEST_MM, "mm")
+              + " and left out, the neighbouring runs are wrapped round: "
+              + String.join(", ", shortOnes));
     }
     for (Side side : joint.sides()) {
       if (fitting.stream().noneMatch(line -> line.side() == side)) {

@@ -3,6 +3,7 @@ package org.counterpull.jointplan;
 import java.util.List;
 import java.util.Optional;
 import org.counterpull.arc.WeldingProcess;
+import org.counterpull.contact.Lay;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.feeding.TransferMode;
 import org.counterpull.position.WeldingPosition;
@@ -14,7 +15,7 @@ import org.counterpull.quantity.Computed;
  * @param line where it runs; its name is the run's name
  * @param machine name of the machine that welds it
  * @param place where that machine stands
- * @param turnedOver true when it is welded with the weldment turned over
+ * @param lay how the weldment lies while it is welded
  * @param position the position that it is welded in
  * @param process welding process
  * @param transfer transfer mode; empty for stick and TIG
@@ -29,7 +30,7 @@ public record RunPlan(
     WeldLine line,
     String machine,
     String place,
-    boolean turnedOver,
+    Lay lay,
     WeldingPosition position,
     WeldingProcess process,
     Optional<TransferMode> transfer,

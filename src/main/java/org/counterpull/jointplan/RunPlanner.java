@@ -26,6 +26,9 @@ final class RunPlanner {
   private static final String NO_ROW =
       "load line of IEC 60974-1; no procedure row covers this work";
 
+  /** Common practice, no source. */
+  private static final String USUAL_FLOW = ", 14 l/min";
+
   private final Weldment weldment;
   private final ProcedureBook procedures;
   private final Joint joint;
@@ -33,6 +36,7 @@ final class RunPlanner {
   private final JointNeeds needs;
   private final SteelAtJoint steel;
   private final ShopMachine machine;
+  private final Placing.Effort effort;
   private final WorkingPoint point;
   private final Optional<Groove> groove;
   private final PreheatChoice preheat;
@@ -45,8 +49,9 @@ final class RunPlanner {
       JointNeeds needs,
       SteelAtJoint steel,
       ShopMachine machine,
-      MachineVerdict verdict,
+      Assessed assessed,
       Optional<Groove> groove) {
+    MachineVerdict verdict = assessed.verdict();
     this.weldment = weldment;
     this.procedures = procedures;
     this.joint = joint;
@@ -54,6 +59,7 @@ final class RunPlanner {
     this.needs = needs;
     this.steel = steel;
     this.machine = machine;
+    this.effort = assessed.effort();
     this.point = verdict.point();
     this.groove = groove;
     double ambientC = weldment.surroundings().ambientC();
@@ -76,7 +82,7 @@ final class RunPlanner {
   }
 
   private RunPlan run(WeldLine line, boolean second) {
-    Placing placing = Placing.of(line, weldment.surroundings().canBeTurned());
+    Placing placing = Placing.of(line, weldment.surroundings().canBeTurned(), effort);
     Optional<Found> row = row(line, placing.position());
     PassSettings settings = new PassSettings(machine.machine(), point, row.map(Found::procedure));
     double welded = weldedMm(line.path().lengthMm());
@@ -96,7 +102,7 @@ final class RunPlanner {
         line,
         machine.machine().name(),
         machine.place(),
-        placing.turnedOver(),
+        placing.lay(),
         placing.position(),
         point.process(),
         settings.transfer(needs.thickerMm()),
@@ -176,9 +182,12 @@ final class RunPlanner {
     return gas()
         .map(
             g ->
-                g.co2Percent() >= 100
-                    ? "CO2"
-                    : g.co2Percent() > 0 ? "Ar + " + Math.round(g.co2Percent()) + " % CO2" : "Ar")
+                (g.co2Percent() >= 100
+                        ? "CO2"
+                        : g.co2Percent() > 0
+                            ? "Ar + " + Math.round(g.co2Percent()) + " % CO2"
+                            : "Ar")
+                    + USUAL_FLOW)
         .orElse("none");
   }
 }

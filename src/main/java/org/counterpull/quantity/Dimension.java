@@ -109,6 +109,21 @@ public enum Dimension {
       Unit.of("W/mm2K", 1e6)),
   HYDROGEN("diffusible hydrogen", 0, 1000, "5 ml/100 g", Unit.of("ml/100 g", 1)),
   AREA("area", 0, 1e12, "300 mm2", Unit.of("mm2", 1), Unit.of("cm2", 100), Unit.of("in2", 645.16)),
+  SECOND_MOMENT(
+      "second moment of area",
+      0,
+      1e18,
+      "1.2e6 mm4",
+      Unit.of("mm4", 1),
+      Unit.of("cm4", 1e4),
+      Unit.of("in4", 25.4 * 25.4 * 25.4 * 25.4)),
+  RESTRAINT(
+      "restraint",
+      0,
+      1e6,
+      "5 kgf/mm2/mm",
+      Unit.of("kgf/mm2/mm", 1),
+      Unit.of("N/mm2/mm", 1 / 9.80665)),
   RATIO("ratio", -1e6, 1e6, "0.8", Unit.of("1", 1), Unit.of("%", 0.01, "percent"));
 
   private final String words;

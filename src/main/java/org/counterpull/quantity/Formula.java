@@ -17,6 +17,11 @@ import java.util.List;
  */
 public record Formula(String name, String gives, String unit, String source) {
 
+  /** The same formula with its result in another unit, such as a currency. */
+  public Formula in(String otherUnit) {
+    return new Formula(name, gives, otherUnit, source);
+  }
+
   /** A result inside the range of validity. */
   public Computed result(double value) {
     return result(value, List.of());
@@ -29,6 +34,6 @@ public record Formula(String name, String gives, String unit, String source) {
    * @param outsideRange one sentence for each limit that the arguments leave; empty when all hold
    */
   public Computed result(double value, List<String> outsideRange) {
-    return new Computed(value, unit, name, outsideRange);
+    return new Computed(value, this, outsideRange);
   }
 }

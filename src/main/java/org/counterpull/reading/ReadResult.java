@@ -2,6 +2,7 @@ package org.counterpull.reading;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.counterpull.quantity.LengthUnit;
 import org.counterpull.weldment.Weldment;
 
 /** What comes of reading a weldment file: the model, or all that is wrong with the file. */
@@ -12,10 +13,12 @@ public sealed interface ReadResult {
    *
    * @param weldment the validated model; parts that overlap and joints that don't touch are not
    *     looked for here
+   * @param units of bare numbers in the file
    * @param locations where things stand in the files
    * @param sources the file and all included ones, in the order of reading
    */
-  record Read(Weldment weldment, Locations locations, List<Path> sources) implements ReadResult {
+  record Read(Weldment weldment, LengthUnit units, Locations locations, List<Path> sources)
+      implements ReadResult {
     public Read {
       sources = List.copyOf(sources);
     }

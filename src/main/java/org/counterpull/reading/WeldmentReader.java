@@ -27,6 +27,7 @@ public final class WeldmentReader {
     if (weldment.isEmpty() || !book.problems().isEmpty()) {
       return new ReadResult.Faulty(book.problems().sorted(file.toString()));
     }
-    return new ReadResult.Read(weldment.get(), Locations.of(whole), sources.files());
+    return new ReadResult.Read(
+        weldment.get(), book.unitAt(whole.place()), Locations.of(whole), sources.files());
   }
 }

@@ -1,7 +1,6 @@
 package org.counterpull.registry;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -65,7 +64,11 @@ public final class Arguments {
       values.put(argument.name(), value(argument, text));
       return;
     }
-    String word = argument.words().isEmpty() ? text : text.strip().toLowerCase(Locale.ROOT);
+    String word =
+        argument.words().stream()
+            .filter(allowed -> allowed.equalsIgnoreCase(text.strip()))
+            .findFirst()
+            .orElse(text);
     if (!argument.words().isEmpty() && !argument.words().contains(word)) {
       throw new ArgumentException(
           argument.name() + ": \"" + text + "\" is not allowed",

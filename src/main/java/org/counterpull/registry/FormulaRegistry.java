@@ -18,7 +18,8 @@ public final class FormulaRegistry {
               SteelFormulas.all(),
               StockFormulas.all(),
               WeldFormulas.all(),
-              PowerFormulas.all()));
+              PowerFormulas.all(),
+              ShrinkageFormulas.all()));
 
   private FormulaRegistry() {}
 

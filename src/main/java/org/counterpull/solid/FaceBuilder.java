@@ -95,7 +95,9 @@ final class FaceBuilder {
       }
     }
     FlatFace.Kind kind = sweptThroughThickness ? FlatFace.Kind.BROAD : FlatFace.Kind.END;
-    return new FlatFace(normal, edges, kind, wall);
+    // Behind the end of a short piece, such as a disc, there is no more metal than its length.
+    double behind = Math.min(wall, high.atAxisMm() - low.atAxisMm());
+    return new FlatFace(normal, edges, kind, behind);
   }
 
   private FlatFace.Edge rimSide(Section.Loop loop, int i, Cut cut, boolean far) {

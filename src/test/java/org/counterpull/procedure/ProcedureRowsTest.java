@@ -138,7 +138,7 @@ class ProcedureRowsTest {
   void sprayRowsSpray() {
     List<Procedure> sprays =
         BOOK.rows().stream().filter(row -> row.id().startsWith("mag-spray")).toList();
-    assertThat(sprays).hasSize(5);
+    assertThat(sprays).hasSize(17);
     assertThat(sprays)
         .allSatisfy(
             row ->

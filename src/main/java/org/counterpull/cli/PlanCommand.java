@@ -1,0 +1,84 @@
+package org.counterpull.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.counterpull.plan.Plan;
+import org.counterpull.planning.Planner;
+import org.counterpull.report.OutputFolder;
+import org.counterpull.report.PlanReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans a weldment for the bench. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    description = "Plans a weldment: plan.html for the bench, plan.md, plan.json.",
+    footer = {"%nExample:", "  counterpull plan examples/pit-cover.yaml --out pit-cover-plan"})
+final class PlanCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "the weldment file, YAML or JSON")
+  private Path file;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "folder for the plan; made if it isn't there; if left out, named after the file")
+  private Path folder;
+
+  @Option(names = "--seed", paramLabel = "N", description = "seed of searches; 1 if left out")
+  private long seed = 1;
+
+  @Option(
+      names = "--procedures",
+      paramLabel = "DIR",
+      description = "a folder of your own procedure rows")
+  private Path procedures;
+
+  @Option(names = "--json", description = "print the plan as JSON instead of the summary")
+  private boolean json;
+
+  @Override
+  public Integer call() {
+    SoundWeldment sound = SoundWeldment.read(file);
+    Plan plan =
+        new Planner(ProceduresCommand.book(procedures))
+            .plan(sound.weldment(), sound.contacts(), seed);
+    PlanReport report = new PlanReport(plan, sound.units());
+    List<Path> files = write(report);
+    PrintWriter out = spec.commandLine().getOut();
+    out.println(
+        json
+            ? report.json().stripTrailing()
+            : report.summary(files.stream().map(Path::toString).toList()).stripTrailing());
+    return plan.refusals().isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
+  }
+
+  private List<Path> write(PlanReport report) {
+    Path target = folder == null ? Path.of(baseName() + "-plan") : folder;
+    try {
+      return new OutputFolder(target).write(report.files());
+    } catch (IOException e) {
+      throw new BadInput(
+          "--out: nothing can be written to "
+              + target
+              + ": "
+              + e.getMessage()
+              + "\nTry: a folder that you may write to");
+    }
+  }
+
+  private String baseName() {
+    String name = file.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

@@ -1,0 +1,90 @@
+package org.counterpull.order;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.counterpull.contact.Contact;
+import org.counterpull.jointplan.JointPlan;
+import org.counterpull.weldment.Weldment;
+
+/**
+ * From the weldment and its joint plans to operations in order with times.
+ *
+ * <p>Steps come from the model, rules from data; the rules tie the steps to a directed acyclic
+ * graph, and the graph is worked off by published rules. Nothing is drawn at random: the seed is
+ * for orders that are searched.
+ */
+public final class OrderPlanner {
+  private final WaitModel waits;
+  private final DutyCycles duties;
+
+  /** A planner with its own ideas of heat and of machines. */
+  public OrderPlanner(WaitModel waits, DutyCycles duties) {
+    this.waits = waits;
+    this.duties = duties;
+  }
+
+  /**
+   * Puts the work in order, with the waits of {@link HeatLedger} and the machines' own plates.
+   *
+   * @param weldment what is built
+   * @param joints plans of its joints
+   * @param contacts how its parts meet; those of the joint plans where one is missing
+   * @param seed for orders that are searched; the rules need none and give the same for every seed
+   * @return a {@link WorkOrder}, or the {@link OrderCycle} that forbids one
+   */
+  public static OrderResult plan(
+      Weldment weldment, List<JointPlan> joints, List<Contact> contacts, long seed) {
+    return new OrderPlanner(HeatLedger.of(weldment, joints), DutyCycles.of(weldment))
+        .plan(weldment, joints, contacts);
+  }
+
+  /**
+   * Puts the work in order.
+   *
+   * @param weldment what is built
+   * @param joints plans of its joints
+   * @param contacts how its parts meet; those of the joint plans where one is missing
+   * @return a {@link WorkOrder}, or the {@link OrderCycle} that forbids one
+   */
+  public OrderResult plan(Weldment weldment, List<JointPlan> joints, List<Contact> contacts) {
+    List<Step> steps = Steps.of(weldment, joints, contacts);
+    RuledGraph ruled = RuledGraph.of(weldment, steps);
+    OrderGraph graph = ruled.graph();
+    if (ruled.cycle().isPresent()) {
+      return ruled.cycle().get();
+    }
+    RunPicker picker = new RunPicker(new RunFacts(weldment, joints));
+    ruled.departures().forEach(picker::tell);
+    Timeline timeline = new Timeline(weldment, waits, duties, graph);
+    new Sequencer(graph, picker, timeline).run();
+    List<Precedence> precedence = new ArrayList<>(graph.precedence());
+    precedence.addAll(timeline.log().added());
+    List<String> reasons = new ArrayList<>(picker.reasons());
+    reasons.addAll(handling(timeline));
+    return new WorkOrder(timeline.log().done(), precedence, timeline.runs(), reasons);
+  }
+
+  private static List<String> handling(Timeline timeline) {
+    List<String> sentences = new ArrayList<>();
+    if (timeline.handling().turns() > 0) {
+      sentences.add(
+          String.format(
+              Locale.ROOT,
+              "The weldment is turned %d x: runs are kept together by how it lies (R31) before"
+                  + " middle-to-ends (R23) and balance (R25) decide, because each turn takes %s.",
+              timeline.handling().turns(),
+              WaitWords.time(BenchTimes.value("turn over"))));
+    }
+    if (timeline.handling().moves() > 0) {
+      sentences.add(
+          String.format(
+              Locale.ROOT,
+              "The weldment is moved %d x: runs are kept together by place (R31), because each move"
+                  + " takes %s.",
+              timeline.handling().moves(),
+              WaitWords.time(BenchTimes.value("move"))));
+    }
+    return sentences;
+  }
+}

@@ -1,0 +1,59 @@
+package org.counterpull.order;
+
+import java.util.Locale;
+
+/**
+ * What a rule can speak of: sorts of steps, finer than {@link Operation.Kind}. In the order in
+ * which steps are taken when no rule decides.
+ */
+enum StepTag {
+  CUT(Operation.Kind.CUT),
+  BEVEL(Operation.Kind.BEVEL),
+  DRILL(Operation.Kind.DRILL),
+  VENT(Operation.Kind.DRILL),
+  STRIP_COATING(Operation.Kind.STRIP),
+  REMOVE_SENSITIVE(Operation.Kind.STRIP),
+  CLEAN(Operation.Kind.CLEAN),
+  SUPPORT(Operation.Kind.FIT),
+  FIT(Operation.Kind.FIT),
+  INSERT(Operation.Kind.INSERT),
+  THROUGH_ROD(Operation.Kind.FIT),
+  FIXTURE(Operation.Kind.FIT),
+  MASK(Operation.Kind.MASK),
+  PREHEAT_FOR_TACKS(Operation.Kind.PREHEAT),
+  TACK(Operation.Kind.TACK),
+  CHECK_DATUM(Operation.Kind.MEASURE),
+  WELD(Operation.Kind.WELD),
+  FIRE_WATCH(Operation.Kind.WATCH),
+  COOL_TO_HAND_WARM(Operation.Kind.COOL),
+  RELEASE(Operation.Kind.RELEASE),
+  COOL(Operation.Kind.COOL),
+  REMOVE_ROD(Operation.Kind.RELEASE),
+  UNMASK(Operation.Kind.DRESS),
+  MEASURE_COLD(Operation.Kind.MEASURE),
+  STRAIGHTEN(Operation.Kind.DRESS),
+  REAM(Operation.Kind.DRESS),
+  CHASE(Operation.Kind.DRESS),
+  REFIT(Operation.Kind.REFIT),
+  PAINT(Operation.Kind.PAINT),
+  FIT_NIPPLE(Operation.Kind.REFIT);
+
+  private final Operation.Kind kind;
+
+  StepTag(Operation.Kind kind) {
+    this.kind = kind;
+  }
+
+  Operation.Kind kind() {
+    return kind;
+  }
+
+  /** The words used in rules and times: {@code check datum}. */
+  String words() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  static StepTag of(String words) {
+    return valueOf(words.toUpperCase(Locale.ROOT).replace(' ', '_'));
+  }
+}

@@ -1,0 +1,25 @@
+package org.counterpull.order;
+
+import java.util.List;
+import org.counterpull.jointplan.RunPlan;
+
+/**
+ * How warm the work is and how long it takes to cool. The order of work asks nothing else of the
+ * heat, so that a finer model can take this one's place.
+ */
+public interface WaitModel {
+  /**
+   * Highest temperature of the metal along a run's line, deg C.
+   *
+   * @param next the run that is about to be welded
+   * @param history every pass laid so far, in order
+   * @param nowS time from the beginning of the job, s
+   */
+  double metalC(RunPlan next, List<Welded> history, double nowS);
+
+  /** How long to wait until the metal is at or below the run's interpass limit, s; 0 for not. */
+  double secondsBefore(RunPlan next, List<Welded> history, double nowS);
+
+  /** How long to wait until all the work is at or below a temperature, s; 0 for not. */
+  double secondsUntilAllBelow(double tempC, List<Welded> history, double nowS);
+}

@@ -1,0 +1,96 @@
+package org.counterpull.planning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.counterpull.caution.Cautions;
+import org.counterpull.contact.Contact;
+import org.counterpull.cost.Consumption;
+import org.counterpull.cost.Costing;
+import org.counterpull.jointplan.JointPlan;
+import org.counterpull.jointplan.JointPlanner;
+import org.counterpull.order.OrderCycle;
+import org.counterpull.order.OrderPlanner;
+import org.counterpull.order.OrderResult;
+import org.counterpull.order.WorkOrder;
+import org.counterpull.plan.Plan;
+import org.counterpull.plan.Plan.Refusal;
+import org.counterpull.procedure.ProcedureBook;
+import org.counterpull.weldment.Weldment;
+
+/** From a sound weldment to its plan. The same weldment and seed give the same plan. */
+public final class Planner {
+  private final ProcedureBook procedures;
+
+  /**
+   * A planner.
+   *
+   * @param procedures starting settings
+   */
+  public Planner(ProcedureBook procedures) {
+    this.procedures = procedures;
+  }
+
+  /**
+   * Plans the job.
+   *
+   * @param weldment what is built
+   * @param contacts how its parts meet, one for each joint
+   * @param seed for searches
+   */
+  public Plan plan(Weldment weldment, List<Contact> contacts, long seed) {
+    JointPlanner jointPlanner = new JointPlanner(weldment, procedures);
+    List<JointPlan> joints =
+        contacts.stream().map(c -> jointPlanner.plan(weldment.joint(c.joint()), c)).toList();
+    List<Refusal> refusals = new ArrayList<>(Refusals.of(weldment, joints));
+    OrderResult result = OrderPlanner.plan(weldment, joints, contacts, seed);
+    WorkOrder order;
+    if (result instanceof OrderCycle cycle) {
+      refusals.add(
+          new Refusal(
+              "the order of work",
+              "these rules go round in a circle, which is a fault of the design: "
+                  + String.join("; ", cycle.inWords()),
+              String.join("; ", cycle.remedies())));
+      order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of());
+    } else {
+      order = (WorkOrder) result;
+    }
+    WorkOrder done = order;
+    Plan.Consumables used = Consumption.of(weldment, done);
+    return new Plan(
+        weldment,
+        seed,
+        refusals,
+        Cautions.apply(weldment, joints),
+        joints,
+        order.runs(),
+        preheat(joints, weldment.surroundings().ambientC()),
+        order.operations(),
+        order.precedence(),
+        order.orderReasons(),
+        used,
+        weldment.prices().map(prices -> Costing.of(done, used, prices)),
+        weldment.checks().stream().map(check -> CheckPlans.of(weldment, check)).toList());
+  }
+
+  private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {
+    JointPlan highest =
+        joints.stream()
+            .max(Comparator.comparingDouble(j -> j.preheat().value()))
+            .orElseThrow(() -> new IllegalArgumentException("a plan needs a joint"));
+    List<String> warmed =
+        joints.stream()
+            .filter(j -> j.preheat().value() > ambientC + 1)
+            .map(j -> j.joint().name())
+            .toList();
+    List<String> how =
+        warmed.isEmpty()
+            ? List.of()
+            : List.of(
+                "warm both parts over at least 75 mm each side with a broad flame, not a cutting one",
+                "measure 75 mm from the seam on the side away from the flame, after the flame has been"
+                    + " off for two minutes for each 25 mm of thickness (from memory: EN ISO 13916)");
+    return new Plan.Preheat(highest.preheat(), warmed, how);
+  }
+}
