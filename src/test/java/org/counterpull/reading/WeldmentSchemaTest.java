@@ -87,14 +87,12 @@ class WeldmentSchemaTest {
     assertThat(StartingFile.text(LengthUnit.FT)).isEqualTo(StartingFile.text(LengthUnit.IN));
   }
 
-  /** The manual's tables of keys are complete. */
+  /** Whoever changes a key table changes the manual's table too. */
   @Test
-  void everyKeyStandsInTheManual() throws IOException {
+  void manualHasEveryKeyTable() throws IOException {
     String manual = Files.readString(Path.of("docs/manual/file-format.md"));
     for (KeyTable table : FileKeys.ALL) {
-      for (Key key : table.keys()) {
-        assertThat(manual).as(table.name()).contains("`" + key.name() + "`");
-      }
+      assertThat(manual).as(table.name()).contains(ManualTables.of(table));
     }
   }
 }
