@@ -238,7 +238,9 @@ class GoodFilesTest {
             a ->
                 a.where().equals("joints")
                     && a.what().contains("; front-rail, back-rail, left-side")
-                    && a.what().endsWith("; fixed-bar, knuckle-4, knuckle-5, knuckle-6"));
+                    && a.what()
+                        .endsWith(
+                            "; fixed-bar, leaf-1, leaf-2, leaf-3, knuckle-4, knuckle-5, knuckle-6"));
   }
 
   @Test
