@@ -30,7 +30,7 @@ class WeldmentSchemaTest {
     for (String folder :
         List.of("examples", "src/test/resources/good", "src/main/resources/starting")) {
       try (Stream<Path> found = Files.list(Path.of(folder))) {
-        found.filter(Files::isRegularFile).sorted().forEach(files::add);
+        found.filter(f -> f.toString().matches(".*\\.(yaml|json)")).sorted().forEach(files::add);
       }
     }
     return files;
