@@ -238,9 +238,7 @@ class GoodFilesTest {
             a ->
                 a.where().equals("joints")
                     && a.what().contains("; front-rail, back-rail, left-side")
-                    && a.what()
-                        .endsWith(
-                            "; fixed-bar, leaf-1, leaf-2, leaf-3, knuckle-4, knuckle-5, knuckle-6"));
+                    && a.what().contains("; fixed-bar, "));
   }
 
   @Test
