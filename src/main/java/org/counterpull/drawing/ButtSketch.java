@@ -81,7 +81,12 @@ final class ButtSketch {
     corners.add(new Point(side * (half + secondDepth * slope), t));
     corners.add(new Point(side * reach, t));
     String name = side < 0 ? joint.joint().first() : joint.joint().second();
-    return new Wall(new Region(corners), List.of(), name, new Point(side * reach * 0.62, t));
+    return new Wall(
+        new Region(corners),
+        List.of(),
+        name,
+        new Point(side * reach * 0.62, t),
+        SectionSketch.NameSide.BELOW);
   }
 
   /** The groove of one side; it takes in the gap down to the middle of the root face. */

@@ -100,18 +100,21 @@ public final class JointSection {
 
   private void name(Sheet sheet, SectionSketch.Wall wall) {
     Point at = at(wall.nameAt());
-    double wallMiddle = at(wall.outline().centroid()).y();
-    double wide = Math.max(60, WIDTH / 2 - 12);
-    String text = shortened(wall.name(), wide);
+    boolean right = wall.nameSide() == SectionSketch.NameSide.RIGHT;
+    String text = shortened(wall.name(), right ? WIDTH - at.x() - 12 : WIDTH / 2 - 8);
     double half = Sheet.textWidth(text, TEXT) / 2;
-    boolean toTheRight = at.x() - half < 4;
-    double x = toTheRight ? Math.max(4, at.x()) : Math.min(at.x(), WIDTH - half - 4);
-    double y = at.y() <= wallMiddle ? at.y() - 6 : at.y() + TEXT + 3;
-    sheet.text(new Point(x, y), text, TEXT, toTheRight ? "start" : "middle", Sheet.INK);
+    double y =
+        switch (wall.nameSide()) {
+          case ABOVE -> at.y() - 6;
+          case BELOW -> at.y() + TEXT + 4;
+          case RIGHT -> at.y() + TEXT * 0.36;
+        };
+    double x = right ? at.x() + 8 + half : Math.max(half + 4, Math.min(at.x(), WIDTH - half - 4));
+    sheet.text(new Point(x, y), text, TEXT, "middle", Sheet.INK);
   }
 
   private static String shortened(String text, double wide) {
-    int most = (int) (wide / Sheet.textWidth("x", TEXT));
+    int most = Math.max(4, (int) (wide / Sheet.textWidth("x", TEXT)));
     return text.length() <= most ? text : text.substring(0, most - 1) + "\u2026";
   }
 

@@ -3,7 +3,9 @@ package org.counterpull.drawing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -16,18 +18,21 @@ import java.util.stream.IntStream;
 final class LabelPlacement {
   private static final int ANGLES = 32;
   private static final int ROUNDS = 8;
+  private static final double FARTHEST = 330;
   private static final double MARGIN = 4;
   private static final double COVERS_NUMBER = 1e6;
   private static final double CROSSES_LEADER = 1e5;
   private static final double COVERS_ANCHOR = 2e3;
   private static final double COVERS_WELD = 300;
   private static final double CROSSES_WELD = 60;
-  private static final double COVERS_EDGE = 12;
+  private static final double COVERS_EDGE = 1.5;
 
+  private final double top;
   private final double width;
   private final double height;
   private final List<Stroke> welds;
-  private final List<Stroke> edges;
+  private final Inked edges;
+  private final Map<Integer, List<Candidate>> candidates = new HashMap<>();
 
   /**
    * A straight stroke that is already on the sheet.
@@ -68,11 +73,24 @@ final class LabelPlacement {
    */
   record Wanted(Point anchor, double halfWidth, double halfHeight) {}
 
-  LabelPlacement(double width, double height, List<Stroke> welds, List<Stroke> edges) {
+  /** A place for a number, and what it costs by itself. */
+  private record Candidate(Point at, double cost) {}
+
+  /**
+   * A sheet with what is already on it.
+   *
+   * @param top height of the strip at the top that stays free
+   * @param width of the sheet
+   * @param height of the sheet
+   * @param welds strokes that must be seen
+   * @param edges strokes that may be covered where there is no other place
+   */
+  LabelPlacement(double top, double width, double height, List<Stroke> welds, List<Stroke> edges) {
+    this.top = top;
     this.width = width;
     this.height = height;
     this.welds = List.copyOf(welds);
-    this.edges = List.copyOf(edges);
+    this.edges = new Inked(width, height, edges);
   }
 
   /** The middles of the numbers, in the order of {@code wanted}. */
@@ -108,66 +126,77 @@ final class LabelPlacement {
   }
 
   private Point best(List<Wanted> wanted, List<Point> places, int i) {
-    Wanted label = wanted.get(i);
-    double reach = label.halfHeight() + 9;
-    double farthest = Math.hypot(width, height) / 2;
     Point best = null;
     double least = Double.POSITIVE_INFINITY;
-    for (double radius = reach; radius < farthest; radius += radius < 120 ? 7 : 16) {
-      if (radius * 0.5 > least) {
+    for (Candidate candidate : candidates.computeIfAbsent(i, k -> candidates(wanted, k))) {
+      if (candidate.cost() >= least) {
         break;
       }
+      double cost = candidate.cost() + clashes(wanted, places, i, candidate.at(), least);
+      if (cost < least) {
+        least = cost;
+        best = candidate.at();
+      }
+    }
+    return best == null ? clamped(wanted.get(i)) : best;
+  }
+
+  /** Every place that is tried for a number, the cheapest first. */
+  private List<Candidate> candidates(List<Wanted> wanted, int i) {
+    Wanted label = wanted.get(i);
+    List<Candidate> all = new ArrayList<>();
+    double nearest = label.halfHeight() + 9;
+    for (double radius = nearest; radius < FARTHEST; radius += radius < 120 ? 7 : 16) {
       for (int k = 0; k < ANGLES; k++) {
         Point at = label.anchor().plus(Point.polar(radius, 2 * Math.PI * (k + 0.5) / ANGLES));
         if (inside(at, label)) {
-          double cost = cost(wanted, places, i, at, least);
-          if (cost < least) {
-            least = cost;
-            best = at;
-          }
+          all.add(new Candidate(at, cost(wanted, i, at)));
         }
       }
     }
-    return best == null ? clamped(label) : best;
+    all.sort(Comparator.comparingDouble(Candidate::cost));
+    return all;
   }
 
   private boolean inside(Point at, Wanted label) {
     return at.x() > label.halfWidth() + 2
         && at.x() < width - label.halfWidth() - 2
-        && at.y() > label.halfHeight() + 2
+        && at.y() > top + label.halfHeight()
         && at.y() < height - label.halfHeight() - 2;
   }
 
   private Point clamped(Wanted label) {
     return new Point(
         Math.max(label.halfWidth(), Math.min(width - label.halfWidth(), label.anchor().x())),
-        Math.max(label.halfHeight(), Math.min(height - label.halfHeight(), label.anchor().y())));
+        Math.max(
+            top + label.halfHeight(), Math.min(height - label.halfHeight(), label.anchor().y())));
   }
 
-  private double cost(
-      List<Wanted> wanted, List<Point> places, int i, Point at, double enoughToLose) {
+  /** What a place costs whatever the other numbers do. */
+  private double cost(List<Wanted> wanted, int i, Point at) {
     Wanted label = wanted.get(i);
     Stroke leader = new Stroke(label.anchor(), at);
     double cost = 0.5 * label.anchor().distance(at);
-    for (int j = 0; j < wanted.size() && cost < enoughToLose; j++) {
-      if (j == i) {
-        continue;
-      }
-      Wanted other = wanted.get(j);
-      if (near(label, at, other.anchor(), 5)) {
-        cost += COVERS_ANCHOR;
-      }
-      Point there = places.get(j);
-      if (there != null) {
-        cost += clash(label, at, leader, other, there);
-      }
+    for (int j = 0; j < wanted.size(); j++) {
+      cost += j != i && near(label, at, wanted.get(j).anchor(), 5) ? COVERS_ANCHOR : 0;
     }
     for (Stroke weld : welds) {
       cost += near(label, at, weld, 3) ? COVERS_WELD : 0;
       cost += leader.crosses(weld) ? CROSSES_WELD : 0;
     }
-    for (int k = 0; k < edges.size() && cost < enoughToLose; k++) {
-      cost += near(label, at, edges.get(k), 0) ? COVERS_EDGE : 0;
+    cost += COVERS_EDGE * edges.count(at, label.halfWidth(), label.halfHeight());
+    return cost;
+  }
+
+  private static double clashes(
+      List<Wanted> wanted, List<Point> places, int i, Point at, double enoughToLose) {
+    Wanted label = wanted.get(i);
+    Stroke leader = new Stroke(label.anchor(), at);
+    double cost = 0;
+    for (int j = 0; j < wanted.size() && cost < enoughToLose; j++) {
+      if (j != i && places.get(j) != null) {
+        cost += clash(label, at, leader, wanted.get(j), places.get(j));
+      }
     }
     return cost;
   }

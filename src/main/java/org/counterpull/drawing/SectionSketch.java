@@ -22,12 +22,20 @@ record SectionSketch(List<Wall> walls, List<Bay> bays, List<Dimension> dimension
    * @param outline its figure
    * @param bore what is left out of it; empty for nothing
    * @param name of the part
-   * @param nameAt where the name is written
+   * @param nameAt the point that the name is written at
+   * @param nameSide on which side of that point
    */
-  record Wall(Region outline, List<Point> bore, String name, Point nameAt) {
-    static Wall solid(String name, Point nameAt, double... xy) {
-      return new Wall(Region.of(xy), List.of(), name, nameAt);
+  record Wall(Region outline, List<Point> bore, String name, Point nameAt, NameSide nameSide) {
+    static Wall solid(String name, Point nameAt, NameSide nameSide, double... xy) {
+      return new Wall(Region.of(xy), List.of(), name, nameAt, nameSide);
     }
+  }
+
+  /** Where a name stands beside its point. */
+  enum NameSide {
+    ABOVE,
+    BELOW,
+    RIGHT
   }
 
   /**

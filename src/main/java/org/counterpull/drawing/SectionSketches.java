@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.drawing.SectionSketch.Dimension;
+import org.counterpull.drawing.SectionSketch.NameSide;
 import org.counterpull.drawing.SectionSketch.Wall;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
@@ -93,7 +94,8 @@ final class SectionSketches {
         List.of(
             Wall.solid(
                 second(),
-                new Point(-reach + 1, secondMm),
+                new Point(-reach, secondMm),
+                NameSide.BELOW,
                 -reach,
                 0,
                 reach,
@@ -104,7 +106,8 @@ final class SectionSketches {
                 secondMm),
             Wall.solid(
                 first(),
-                new Point(0, -tall),
+                new Point(half, -0.86 * tall),
+                NameSide.RIGHT,
                 -half,
                 -tall,
                 half,
@@ -122,7 +125,7 @@ final class SectionSketches {
         new Dimension(
             new Point(reach, 0), new Point(reach, secondMm), RIGHT, 1.2, mm("t", secondMm)));
     dimensions.add(
-        new Dimension(new Point(-half, -tall), new Point(half, -tall), UP, 2.4, mm("t", firstMm)));
+        new Dimension(new Point(-half, -tall), new Point(half, -tall), UP, 1, mm("t", firstMm)));
     if (joint.size().leg().isPresent()) {
       dimensions.add(
           new Dimension(new Point(half, 0), new Point(half + leg, 0), DOWN, 1.3, mm("z", leg)));
@@ -133,7 +136,7 @@ final class SectionSketches {
               new Point(half - firstDepth, -tall),
               new Point(half, -tall),
               UP,
-              1,
+              2.6,
               mm("s", firstDepth)));
     }
     return new SectionSketch(walls, bays, dimensions);
@@ -167,7 +170,8 @@ final class SectionSketches {
         List.of(
             Wall.solid(
                 second(),
-                new Point(lower + 1, secondMm),
+                new Point(lower, secondMm),
+                NameSide.BELOW,
                 lower,
                 0,
                 reach,
@@ -179,6 +183,7 @@ final class SectionSketches {
             Wall.solid(
                 first(),
                 new Point(-back / 2, -firstMm),
+                NameSide.ABOVE,
                 -back,
                 -firstMm,
                 0,
@@ -223,10 +228,21 @@ final class SectionSketches {
     List<Wall> walls =
         List.of(
             Wall.solid(
-                second(), new Point(-reach + 1, 0), -reach, 0, 0, 0, 0, secondMm, -reach, secondMm),
+                second(),
+                new Point(-reach, 0),
+                NameSide.ABOVE,
+                -reach,
+                0,
+                0,
+                0,
+                0,
+                secondMm,
+                -reach,
+                secondMm),
             Wall.solid(
                 first(),
-                new Point(firstMm / 2, secondMm + reach),
+                new Point(firstMm, secondMm + 0.6 * reach),
+                NameSide.RIGHT,
                 0,
                 secondMm,
                 firstMm,
@@ -245,7 +261,7 @@ final class SectionSketches {
                 new Point(0, secondMm + reach),
                 new Point(firstMm, secondMm + reach),
                 DOWN,
-                2.6,
+                1.2,
                 mm("t", firstMm))));
   }
 
@@ -264,7 +280,8 @@ final class SectionSketches {
         List.of(
             Wall.solid(
                 second(),
-                new Point(1 - reach, flat),
+                new Point(-reach, flat),
+                NameSide.BELOW,
                 -reach,
                 0,
                 reach,
@@ -338,7 +355,12 @@ final class SectionSketches {
   private static Wall round(String name, Point centre, double radius, double wall) {
     List<Point> outside = circle(centre, radius);
     List<Point> bore = wall < radius ? circle(centre, radius - wall) : List.of();
-    return new Wall(new Region(outside), bore, name, new Point(centre.x(), centre.y() - radius));
+    return new Wall(
+        new Region(outside),
+        bore,
+        name,
+        new Point(centre.x(), centre.y() - radius),
+        NameSide.ABOVE);
   }
 
   private static List<Point> circle(Point centre, double radius) {

@@ -75,8 +75,14 @@ public final class TimeChart {
     return kind == Operation.Kind.WAIT || kind == Operation.Kind.COOL;
   }
 
+  /** The cause of a wait: what its reason says before the colon. */
   private static String cause(Operation operation) {
-    return operation.why().isEmpty() ? operation.kind().words() : operation.why().get(0);
+    if (operation.why().isEmpty()) {
+      return operation.kind().words();
+    }
+    String sentence = operation.why().get(0);
+    int colon = sentence.indexOf(':');
+    return colon > 0 ? sentence.substring(0, colon) : sentence;
   }
 
   private Markup draw(String id) {

@@ -20,6 +20,7 @@ public final class WeldMap {
   private static final int LOOKS = 9;
   private static final double SEEN_ENOUGH = 0.6;
   private static final double OFF_THE_CORNER_MM = 1.5;
+  private static final double FLARE_SHARE = 0.6;
 
   private final Plan plan;
   private final List<PartShape> shapes;
@@ -64,7 +65,12 @@ public final class WeldMap {
     WeldLine line = line(run);
     return line.path()
         .at(share * line.path().lengthMm())
-        .add(line.opening().scalarMultiply(OFF_THE_CORNER_MM));
+        .add(line.opening().scalarMultiply(offTheCornerMm(line)));
+  }
+
+  /** The face of a flare groove lies further out than its root. */
+  private static double offTheCornerMm(WeldLine line) {
+    return line.flareRadiusMm().map(r -> FLARE_SHARE * r).orElse(OFF_THE_CORNER_MM);
   }
 
   /** Takes the view that shows most of what no view showed yet, until none shows more. */

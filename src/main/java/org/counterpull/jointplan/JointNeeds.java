@@ -70,9 +70,7 @@ record JointNeeds(
   }
 
   private static boolean isGroove(Joint joint, Contact contact, List<WeldLine> lines) {
-    boolean askedFor =
-        joint.fullPenetration()
-            || (joint.weld() != WeldKind.AUTO && joint.weld() != WeldKind.FILLET);
+    boolean askedFor = joint.fullPenetration() || WantedGroove.isGroove(joint.weld());
     boolean noFillet = lines.stream().noneMatch(l -> l.shape() == WeldLine.Shape.FILLET);
     return askedFor
         || noFillet

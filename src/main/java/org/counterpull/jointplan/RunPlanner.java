@@ -26,6 +26,9 @@ final class RunPlanner {
   private static final String NO_ROW =
       "load line of IEC 60974-1; no procedure row covers this work";
 
+  /** Common practice, no source. */
+  private static final String USUAL_FLOW = ", 14 l/min";
+
   private final Weldment weldment;
   private final ProcedureBook procedures;
   private final Joint joint;
@@ -179,9 +182,12 @@ final class RunPlanner {
     return gas()
         .map(
             g ->
-                g.co2Percent() >= 100
-                    ? "CO2"
-                    : g.co2Percent() > 0 ? "Ar + " + Math.round(g.co2Percent()) + " % CO2" : "Ar")
+                (g.co2Percent() >= 100
+                        ? "CO2"
+                        : g.co2Percent() > 0
+                            ? "Ar + " + Math.round(g.co2Percent()) + " % CO2"
+                            : "Ar")
+                    + USUAL_FLOW)
         .orElse("none");
   }
 }

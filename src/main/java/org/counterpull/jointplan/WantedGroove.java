@@ -47,6 +47,14 @@ final class WantedGroove {
     };
   }
 
+  /** True for the kinds that need a cut edge; a round beside an edge is welded like a fillet. */
+  static boolean isGroove(WeldKind kind) {
+    return switch (kind) {
+      case AUTO, FILLET, FLARE_BEVEL, FLARE_V -> false;
+      case SQUARE, V, DOUBLE_V, BEVEL, DOUBLE_BEVEL, U, J -> true;
+    };
+  }
+
   private static Optional<Groove> straight(
       Preparation preparation, double thicknessMm, double rootFaceMm, double angleDeg) {
     return Optional.of(Groove.straight(preparation, thicknessMm, GAP_MM, rootFaceMm, angleDeg));

@@ -27,6 +27,9 @@ public final class Structure {
   private final double[][] atRest;
   private final double[][] linkStiffness;
 
+  /** Row of each coordinate of the space; minus one for those that are no longer followed. */
+  private final int[] rows;
+
   /**
    * All bodies loose, nothing moved.
    *
@@ -41,6 +44,7 @@ public final class Structure {
     moved = new double[space.size()][origins];
     atRest = new double[space.size()][origins];
     linkStiffness = new double[assembly.links().size()][];
+    rows = IntStream.range(0, space.size()).toArray();
   }
 
   private Structure(Structure other) {
@@ -51,6 +55,50 @@ public final class Structure {
     moved = deepCopy(other.moved);
     atRest = deepCopy(other.atRest);
     linkStiffness = other.linkStiffness.clone();
+    rows = other.rows;
+  }
+
+  /** The other one's stiffness on some of its coordinates, with nothing moved yet. */
+  private Structure(Structure other, int[] coordinates, int origins) {
+    space = other.space;
+    rows = new int[space.size()];
+    Arrays.fill(rows, -1);
+    int[] kept = new int[coordinates.length];
+    for (int i = 0; i < coordinates.length; i++) {
+      rows[coordinates[i]] = i;
+      kept[i] = other.rows[coordinates[i]];
+      if (other.loose(coordinates[i])) {
+        throw new IllegalStateException("a part that is still loose can't be put in order");
+      }
+    }
+    flexibility = other.flexibility.restrictedTo(kept);
+    motions = List.of();
+    motionScale = new double[kept.length];
+    moved = new double[kept.length][origins];
+    atRest = new double[kept.length][origins];
+    linkStiffness = other.linkStiffness.clone();
+  }
+
+  /**
+   * The stiffness as it stands on some coordinates only, ascending, with nothing moved and new
+   * accounts: what a search over orders carries on.
+   */
+  Structure followed(int[] coordinates, int origins) {
+    return new Structure(this, coordinates, origins);
+  }
+
+  /** The same, with new accounts. */
+  Structure refollowed(int origins) {
+    int[] all = IntStream.range(0, rows.length).filter(this::follows).toArray();
+    return new Structure(this, all, origins);
+  }
+
+  boolean follows(int coordinate) {
+    return rows[coordinate] >= 0;
+  }
+
+  int followedCount() {
+    return moved.length;
   }
 
   /** An independent copy. */
@@ -84,14 +132,16 @@ public final class Structure {
       atRest[i] = moved[i].clone();
       Arrays.fill(moved[i], 0);
     }
+    double[] compliances = compliances(link);
     List<Integer> held = new ArrayList<>();
-    for (int i : block) {
-      if (!hang(i)) {
-        held.add(i);
+    for (int k = 0; k < block.length; k++) {
+      if (!hang(block[k], compliances[k])) {
+        held.add(k);
       }
     }
-    int[] regular = held.stream().mapToInt(Integer::intValue).toArray();
-    flexibility.close(regular, compliances(link, regular));
+    flexibility.close(
+        held.stream().mapToInt(k -> block[k]).toArray(),
+        held.stream().mapToDouble(k -> compliances[k]).toArray());
     for (int i : block) {
       motions.forEach(motion -> motion[i] = 0);
     }
@@ -108,7 +158,7 @@ public final class Structure {
    */
   public void pull(int link, SpringStiffness pulling, double[] wanted, int origin) {
     int[] block = block(link);
-    double[] injected = injected(flexibility, block, link, pulling, wanted);
+    double[] injected = injected(link, pulling, wanted);
     for (int k = 0; k < block.length; k++) {
       double[] column = flexibility.column(block[k]);
       for (int i = 0; i < column.length; i++) {
@@ -143,7 +193,7 @@ public final class Structure {
       tension[k] = moved[block[k]];
       moved[block[k]] = atRest[block[k]];
     }
-    double[][] perTension = flexibility.open(block, compliances(link, block));
+    double[][] perTension = flexibility.open(block, compliances(link));
     for (int k = 0; k < block.length; k++) {
       for (int i = 0; i < moved.length; i++) {
         for (int origin = 0; origin < tension[k].length; origin++) {
@@ -161,7 +211,7 @@ public final class Structure {
 
   /** Applies a load to the assembly as it stands. */
   public void apply(int load, double factor, int origin) {
-    int row = space.load(load);
+    int row = rows[space.load(load)];
     for (double[] motion : motions) {
       if (Math.abs(motion[row]) > NO_MOTION * motionScale[row]) {
         throw new IllegalStateException("load " + load + " would drive a loose part away");
@@ -175,25 +225,25 @@ public final class Structure {
 
   /** How far a reading has moved, mm or rad. */
   public double reading(int reading) {
-    return sum(moved[space.reading(reading)]);
+    return sum(moved[rows[space.reading(reading)]]);
   }
 
   /** Share of one account in a reading. */
   public double share(int reading, int origin) {
-    return moved[space.reading(reading)][origin];
+    return moved[rows[space.reading(reading)]][origin];
   }
 
   /** True when moving the whole rigidly leaves a reading as it is. */
   public boolean settled(int reading) {
-    int row = space.reading(reading);
+    int row = rows[space.reading(reading)];
     return motions.stream().allMatch(m -> Math.abs(m[row]) <= NO_MOTION * motionScale[row]);
   }
 
   /** Forces by which a closed link draws its sides together, in its six components, N and N mm. */
   public double[] tension(int link) {
     double[] tension = new double[6];
-    for (int i : block(link)) {
-      tension[i - space.link(link, 0)] = sum(moved[i]);
+    for (int c : components(link)) {
+      tension[c] = sum(moved[rows[space.link(link, c)]]);
     }
     return tension;
   }
@@ -202,77 +252,65 @@ public final class Structure {
   public double[] opening(int link) {
     double[] opening = new double[6];
     for (int c = 0; c < 6; c++) {
-      opening[c] = sum(moved[space.link(link, c)]);
+      opening[c] = sum(moved[rows[space.link(link, c)]]);
     }
     return opening;
   }
 
-  Flexibility flexibility() {
-    return flexibility;
+  /** What one account moved a coordinate by, or the tension that it built up there. */
+  double moved(int coordinate, int origin) {
+    return moved[rows[coordinate]][origin];
+  }
+
+  /** What all accounts together moved a coordinate by, or its tension. */
+  double moved(int coordinate) {
+    return sum(moved[rows[coordinate]]);
+  }
+
+  /** Puts a tension on one account, as if it had been built up before. */
+  void setTension(int coordinate, int origin, double tension) {
+    moved[rows[coordinate]][origin] = tension;
   }
 
   CoordinateSpace space() {
     return space;
   }
 
-  double moved(int coordinate) {
-    return sum(moved[coordinate]);
-  }
-
-  double[] stiffnessOf(int link) {
-    return linkStiffness[link];
-  }
-
-  /** Coordinates on which a rigid motion that nothing holds yet still acts. */
-  boolean loose(int coordinate) {
-    return motions.stream()
-        .anyMatch(m -> Math.abs(m[coordinate]) > NO_MOTION * motionScale[coordinate]);
+  private boolean loose(int coordinate) {
+    int row = rows[coordinate];
+    return motions.stream().anyMatch(m -> Math.abs(m[row]) > NO_MOTION * motionScale[row]);
   }
 
   /** Stress-free change of a closed spring that has the same effect as its pull. */
-  static double[] injected(
-      Flexibility flexibility, int[] block, double[] pulling, double[] cold, double[] wanted) {
-    double[][] s = flexibility.block(block);
-    double[][] matrix = new double[block.length][block.length];
-    double[] right = new double[block.length];
-    for (int k = 0; k < block.length; k++) {
-      double added = 1 / pulling[k] - 1 / cold[k];
-      if (!(added >= -1e-12 / cold[k])) {
-        throw new IllegalArgumentException(
-            "a weld can't pull with " + pulling[k] + " and be softer, " + cold[k] + ", when cold");
+  private double[] injected(int link, SpringStiffness pulling, double[] wanted) {
+    int[] components = components(link);
+    double[] pull = pulling.components();
+    for (int c = 0; c < 6; c++) {
+      boolean free = !closed(link) || !(linkStiffness[link][c] > 0 && pull[c] > 0);
+      if (wanted[c] != 0 && free) {
+        throw new IllegalArgumentException("link " + link + " can't pull in a free component " + c);
       }
-      for (int l = 0; l < block.length; l++) {
+    }
+    double[][] s = flexibility.block(block(link));
+    double[][] matrix = new double[components.length][components.length];
+    double[] right = new double[components.length];
+    for (int k = 0; k < components.length; k++) {
+      double cold = linkStiffness[link][components[k]];
+      double added = 1 / pull[components[k]] - 1 / cold;
+      if (!(added >= -1e-12 / cold)) {
+        throw new IllegalArgumentException(
+            "a weld can't pull with " + pull[components[k]] + " and be softer, " + cold + ", cold");
+      }
+      for (int l = 0; l < components.length; l++) {
         matrix[k][l] = (k == l ? 1 : 0) - added * s[k][l];
       }
-      right[k] = wanted[k];
+      right[k] = wanted[components[k]];
     }
     return SmallSystem.solve(matrix, right);
   }
 
-  private double[] injected(
-      Flexibility flexibility, int[] block, int link, SpringStiffness pulling, double[] wanted) {
-    if (block.length == 0) {
-      throw new IllegalStateException("link " + link + " is not closed");
-    }
-    double[] pull = new double[block.length];
-    double[] cold = new double[block.length];
-    double[] want = new double[block.length];
-    for (int c = 0; c < 6; c++) {
-      if (wanted[c] != 0 && !(linkStiffness[link][c] > 0 && pulling.components()[c] > 0)) {
-        throw new IllegalArgumentException("link " + link + " can't pull in a free component " + c);
-      }
-    }
-    for (int k = 0; k < block.length; k++) {
-      int component = block[k] - space.link(link, 0);
-      pull[k] = pulling.components()[component];
-      cold[k] = linkStiffness[link][component];
-      want[k] = wanted[component];
-    }
-    return injected(flexibility, block, pull, cold, want);
-  }
-
   /** Closes one coordinate by using up a loose motion; false when no loose motion opens it. */
-  private boolean hang(int coordinate) {
+  private boolean hang(int coordinate, double compliance) {
     double[] using = new double[0];
     double most = NO_MOTION * motionScale[coordinate];
     for (double[] motion : motions) {
@@ -297,37 +335,34 @@ public final class Structure {
       }
       motion[coordinate] = 0;
     }
-    int link = coordinate / 6;
-    flexibility.hang(coordinate, unit, 1 / linkStiffness[link][coordinate % 6]);
+    flexibility.hang(coordinate, unit, compliance);
     return true;
   }
 
   private void soften(int link, SpringStiffness stiffness) {
-    int[] block = block(link);
-    double[] components = stiffness.components();
-    double[] added = new double[block.length];
-    for (int k = 0; k < block.length; k++) {
-      int component = block[k] - space.link(link, 0);
-      added[k] = 1 / components[component] - 1 / linkStiffness[link][component];
+    int[] components = components(link);
+    double[] softer = stiffness.components();
+    double[] added = new double[components.length];
+    for (int k = 0; k < components.length; k++) {
+      added[k] = 1 / softer[components[k]] - 1 / linkStiffness[link][components[k]];
     }
-    flexibility.soften(block, added);
-    linkStiffness[link] = components;
+    flexibility.soften(block(link), added);
+    linkStiffness[link] = softer;
+  }
+
+  /** Components in which a closed link holds. */
+  int[] components(int link) {
+    return closed(link)
+        ? IntStream.range(0, 6).filter(c -> linkStiffness[link][c] > 0).toArray()
+        : new int[0];
   }
 
   private int[] block(int link) {
-    if (linkStiffness[link] == null) {
-      return new int[0];
-    }
-    return IntStream.range(0, 6)
-        .filter(c -> linkStiffness[link][c] > 0)
-        .map(c -> space.link(link, c))
-        .toArray();
+    return IntStream.of(components(link)).map(c -> rows[space.link(link, c)]).toArray();
   }
 
-  private double[] compliances(int link, int[] block) {
-    return IntStream.of(block)
-        .mapToDouble(i -> 1 / linkStiffness[link][i - space.link(link, 0)])
-        .toArray();
+  private double[] compliances(int link) {
+    return IntStream.of(components(link)).mapToDouble(c -> 1 / linkStiffness[link][c]).toArray();
   }
 
   private static double sum(double[] values) {

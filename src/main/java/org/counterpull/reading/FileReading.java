@@ -32,47 +32,44 @@ final class FileReading {
     this.path = path;
   }
 
-  /** The model; whatever is wrong stands in the notebook, and then the model isn't complete. */
+  /** What is read of the shop. */
+  private record Shop(
+      List<ShopMachine> machines,
+      List<String> machineNames,
+      Surroundings surroundings,
+      Optional<Prices> prices) {}
+
+  /** What is read of the things on parts. */
+  private record Work(
+      List<Feature> features,
+      List<String> featureNames,
+      List<Check> checks,
+      List<Fixture> fixtures,
+      List<String> fixtureNames,
+      List<Probe> probes) {}
+
+  /** The model; whatever is wrong stands in the notebook, and then there is no model. */
   Optional<Weldment> read(Node.Table tree) {
     Fields file = Fields.of(book, "", tree, FileKeys.TOP);
     String name = name(file);
     if (!file.has("units")) {
       book.assume("units", "mm");
     }
-    Section partSection = Section.of(file, "parts", PartKeys.PART).namesChecked();
-    List<PartDraft> drafts = new PartReading(partSection, fileSteel(file)).read();
-    List<String> parts = partSection.names();
-    if (file.has("parts") && parts.isEmpty()) {
+    Section parts = Section.of(file, "parts", PartKeys.PART).namesChecked();
+    List<PartDraft> drafts = new PartReading(parts, fileSteel(file)).read();
+    if (parts.isReadable() && parts.names().isEmpty()) {
       file.problem("parts", "there are no parts", "bar: {stock: flat 60 x 10, length: 900}");
     }
-    Section machineSection = Section.of(file, "machines", ShopKeys.MACHINE).namesChecked();
-    List<ShopMachine> machines = machineSection.read(MachineReading::read);
-    Section jointSection = Section.of(file, "joints", JointKeys.JOINT).namesChecked();
-    List<Joint> joints = jointSection.read(new JointReading(parts, machineSection.names())::read);
-    FeatureReading places = new FeatureReading(parts, boxes(drafts));
-    Section featureSection = Section.of(file, "features", WorkKeys.FEATURE).namesChecked();
-    List<Feature> features = featureSection.read(places::feature);
-    List<Check> checks =
-        Section.of(file, "checks", WorkKeys.CHECK)
-            .namesChecked()
-            .read(new CheckReading(parts)::read);
-    Section fixtureSection = Section.of(file, "fixtures", WorkKeys.FIXTURE).namesChecked();
-    List<Fixture> fixtures = fixtureSection.read(new FixtureReading(parts)::read);
-    Surroundings surroundings = ShopReading.surroundings(file);
-    Optional<Prices> prices = ShopReading.prices(file);
-    Map<String, List<String>> kinds = new LinkedHashMap<>();
-    kinds.put("joint", jointSection.names());
-    kinds.put("part", parts);
-    kinds.put("feature", featureSection.names());
-    kinds.put("fixture", fixtureSection.names());
-    List<Before> before = new BeforeReading(kinds, joints).read(file);
-    SequenceReading sequence = new SequenceReading(jointSection.names(), joints);
+    Shop shop = shop(file);
+    Section joints = Section.of(file, "joints", JointKeys.JOINT).namesChecked();
+    List<Joint> read = joints.read(new JointReading(parts.names(), shop.machineNames())::read);
+    Work work = work(file, parts.names(), drafts);
+    List<Before> before = new BeforeReading(kinds(joints, parts, work), read).read(file);
+    SequenceReading sequence = new SequenceReading(joints.names(), read);
     Optional<WrittenOrder> order = sequence.order(file);
     List<RunGiven> runs = sequence.runs(Section.of(file, "runs", JointKeys.RUN));
-    List<Probe> probes =
-        Section.of(file, "probes", JointKeys.PROBE).namesChecked().read(places::probe);
-    checkGraph(partSection, drafts, jointSection, joints);
-    List<Part> placed = Placements.resolve(partSection, book, drafts);
+    checkGraph(parts, drafts, joints, read);
+    List<Part> placed = Placements.resolve(parts, book, drafts);
     if (!book.problems().isEmpty()) {
       return Optional.empty();
     }
@@ -80,18 +77,51 @@ final class FileReading {
         new Weldment(
             name,
             placed,
-            joints,
-            features,
-            checks,
-            machines,
-            fixtures,
-            surroundings,
-            prices,
+            read,
+            work.features(),
+            work.checks(),
+            shop.machines(),
+            work.fixtures(),
+            shop.surroundings(),
+            shop.prices(),
             before,
             order,
             runs,
-            probes,
+            work.probes(),
             book.assumptions()));
+  }
+
+  private static Shop shop(Fields file) {
+    Section machines = Section.of(file, "machines", ShopKeys.MACHINE).namesChecked();
+    return new Shop(
+        machines.read(MachineReading::read),
+        machines.names(),
+        ShopReading.surroundings(file),
+        ShopReading.prices(file));
+  }
+
+  private static Work work(Fields file, List<String> parts, List<PartDraft> drafts) {
+    FeatureReading places = new FeatureReading(parts, boxes(drafts));
+    Section features = Section.of(file, "features", WorkKeys.FEATURE).namesChecked();
+    Section checks = Section.of(file, "checks", WorkKeys.CHECK).namesChecked();
+    Section fixtures = Section.of(file, "fixtures", WorkKeys.FIXTURE).namesChecked();
+    Section probes = Section.of(file, "probes", JointKeys.PROBE).namesChecked();
+    return new Work(
+        features.read(places::feature),
+        features.names(),
+        checks.read(new CheckReading(parts)::read),
+        fixtures.read(new FixtureReading(parts)::read),
+        fixtures.names(),
+        probes.read(places::probe));
+  }
+
+  private static Map<String, List<String>> kinds(Section joints, Section parts, Work work) {
+    Map<String, List<String>> kinds = new LinkedHashMap<>();
+    kinds.put("joint", joints.names());
+    kinds.put("part", parts.names());
+    kinds.put("feature", work.featureNames());
+    kinds.put("fixture", work.fixtureNames());
+    return kinds;
   }
 
   private String name(Fields file) {

@@ -45,6 +45,10 @@ final class FileText {
     if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE) || everyOtherIsZero(bytes)) {
       throw new FaultyText(start, "the text is UTF-16, not UTF-8", SAVE_AS_UTF8);
     }
+    if (isBinary(bytes)) {
+      throw new FaultyText(
+          start, "this is no text but a binary file", "name a weldment file in YAML or JSON");
+    }
     String text = utf8(bytes, shownAs);
     String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
     refuseControlCharacters(plain, shownAs);
@@ -62,33 +66,18 @@ final class FileText {
     CoderResult result = decoder.decode(in, out, true);
     out.flip();
     if (result.isError()) {
-      int binary = binaryByte(bytes);
-      String before = out.toString();
-      if (binary >= 0) {
-        throw binary(shownAs);
-      }
       int found = bytes[in.position()] & 0xFF;
       throw new FaultyText(
-          placeBehind(before, shownAs),
+          placeBehind(out.toString(), shownAs),
           String.format("byte %02X is not UTF-8 text", found),
           SAVE_AS_UTF8);
     }
     return out.toString();
   }
 
-  private static FaultyText binary(String shownAs) {
-    return new FaultyText(
-        new Place(shownAs, 1, 1),
-        "this is no text but a binary file",
-        "name a weldment file in YAML or JSON");
-  }
-
   private static void refuseControlCharacters(String text, String shownAs) throws FaultyText {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c == 0) {
-        throw binary(shownAs);
-      }
       if (forbidden(c)) {
         throw new FaultyText(
             placeBehind(text.substring(0, i), shownAs),
@@ -123,13 +112,16 @@ final class FileText {
     return looked >= 4 && zeros == looked / 2;
   }
 
-  private static int binaryByte(byte[] bytes) {
-    for (int i = 0; i < bytes.length; i++) {
-      int b = bytes[i] & 0xFF;
-      if (b < 0x20 && b != '\t' && b != '\n' && b != '\r') {
-        return i;
+  /** A zero byte, or more control characters than slips of a keyboard make. */
+  private static boolean isBinary(byte[] bytes) {
+    int control = 0;
+    for (byte signed : bytes) {
+      int b = signed & 0xFF;
+      if (b == 0) {
+        return true;
       }
+      control += b < 0x20 && b != '\t' && b != '\n' && b != '\r' ? 1 : 0;
     }
-    return -1;
+    return control > 1 + bytes.length / 100;
   }
 }

@@ -9,32 +9,25 @@ import org.counterpull.arc.WeldingProcess;
 import org.counterpull.feeding.ShieldingGas;
 import org.counterpull.machine.Machine;
 import org.counterpull.power.Conversion;
-import org.counterpull.power.DutyPoint;
 import org.counterpull.power.PlateDuty;
 import org.counterpull.power.Supply;
-import org.counterpull.quantity.QuantityParser;
 import org.counterpull.weldment.ShopMachine;
 
 /** Reads machines. */
 final class MachineReading {
-  private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\.\\.+|\\bto\\b)\\s*(.+)");
-  private static final Pattern POINT = Pattern.compile("(.+?)\\s*\\bat\\s+(.+)");
-  private static final Pattern SUPPLY =
-      Pattern.compile("([\\d.]+\\s*k?V)\\s*,?\\s*([\\d.]+\\s*A)(?:\\s*,?\\s*(.+))?");
   private static final Pattern FILLER =
       Pattern.compile("((?:\\d+\\s+)?[\\d./-]+\\s*(?:mm|in|\")?)(?:\\s+(.+))?");
-  private static final double LEAST_CURRENT_A = 1;
-  private static final double GREATEST_CURRENT_A = 2000;
 
   private MachineReading() {}
 
   static Optional<ShopMachine> read(String name, Fields fields) {
     Optional<List<WeldingProcess>> processes =
         fields.get("process").flatMap(v -> v.all(MachineReading::process));
-    Optional<double[]> range = fields.get("current").flatMap(MachineReading::range);
-    Optional<PlateDuty> duty = fields.get("duty").flatMap(v -> duty(v, range));
-    Optional<Supply> supply = fields.get("supply").flatMap(MachineReading::supply);
+    Optional<double[]> range = fields.get("current").flatMap(RatingPlate::range);
+    Optional<PlateDuty> duty = fields.get("duty").flatMap(v -> RatingPlate.duty(v, range));
+    Optional<Supply> supply = fields.get("supply").flatMap(RatingPlate::supply);
     Optional<Conversion> conversion = conversion(fields);
+    assumeFillers(fields, processes.orElse(List.of()));
     Optional<List<Double>> wires = fillers(fields, "wire", 0.5, 6);
     Optional<List<Double>> electrodes = fillers(fields, "electrodes", 1, 8);
     Optional<List<Double>> rods = fillers(fields, "rods", 0.5, 8);
@@ -79,100 +72,6 @@ final class MachineReading {
         : process;
   }
 
-  private static Optional<double[]> range(Value value) {
-    Optional<String> text = value.text();
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
-    Matcher range = RANGE.matcher(text.get());
-    if (!range.matches()) {
-      return value.problem(
-          Problems.quote(text.get()) + " is no range of current", "30..200 A: smallest..largest");
-    }
-    Optional<Double> low = value.parsed(range.group(1), QuantityParser::parseCurrentA);
-    Optional<Double> high = value.parsed(range.group(2), QuantityParser::parseCurrentA);
-    if (low.isEmpty() || high.isEmpty()) {
-      return Optional.empty();
-    }
-    boolean sane =
-        low.get() >= LEAST_CURRENT_A && high.get() <= GREATEST_CURRENT_A && low.get() <= high.get();
-    return sane
-        ? Optional.of(new double[] {low.get(), high.get()})
-        : value.problem(
-            Problems.quote(text.get()) + " does not run from a smaller to a larger current",
-            "30..200 A, within 1 to 2000 A");
-  }
-
-  private static Optional<PlateDuty> duty(Value value, Optional<double[]> range) {
-    Optional<List<DutyPoint>> points = value.all(v -> point(v, range));
-    if (points.isEmpty()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(new PlateDuty(points.get()));
-    } catch (IllegalArgumentException e) {
-      return value.problem(
-          "the duty cycle must fall as the current rises, one point for each current",
-          "[60% at 120 A, 20% at 200 A]");
-    }
-  }
-
-  private static Optional<DutyPoint> point(Value value, Optional<double[]> range) {
-    Optional<String> text = value.text();
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
-    Matcher point = POINT.matcher(text.get());
-    if (!point.matches()) {
-      return value.problem(Problems.quote(text.get()) + " is no duty cycle", "20% at 200 A");
-    }
-    Optional<Double> percent = value.parsed(point.group(1), QuantityParser::parsePercent);
-    Optional<Double> current = value.parsed(point.group(2), QuantityParser::parseCurrentA);
-    if (percent.isEmpty() || current.isEmpty()) {
-      return Optional.empty();
-    }
-    if (!(percent.get() >= 1 && percent.get() <= 100)) {
-      return value.problem(
-          "a duty cycle of " + Value.shortest(percent.get()) + " % does not exist", "1 to 100 %");
-    }
-    if (range.isPresent() && (current.get() > range.get()[1] || current.get() < LEAST_CURRENT_A)) {
-      return value.problem(
-          "the duty cycle is stated at "
-              + Value.shortest(current.get())
-              + " A, which the machine does not reach: its largest current is "
-              + Value.shortest(range.get()[1])
-              + " A",
-          "the figures of the rating plate");
-    }
-    return Optional.of(new DutyPoint(current.get(), percent.get()));
-  }
-
-  private static Optional<Supply> supply(Value value) {
-    Optional<String> text = value.text();
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
-    Matcher supply = SUPPLY.matcher(text.get());
-    String phases = supply.matches() && supply.group(3) != null ? supply.group(3) : "single-phase";
-    boolean three = phases.matches("(?i)(three|3)[ -]?phases?");
-    boolean single = phases.matches("(?i)(single|one|1)[ -]?phase");
-    if (!supply.matches() || !three && !single) {
-      return value.problem(
-          Problems.quote(text.get()) + " is no supply", "230 V 16 A, or 400 V 16 A three-phase");
-    }
-    Optional<Double> volts = value.parsed(supply.group(1), QuantityParser::parseVoltageV);
-    Optional<Double> amps = value.parsed(supply.group(2), QuantityParser::parseCurrentA);
-    if (volts.isEmpty() || amps.isEmpty()) {
-      return Optional.empty();
-    }
-    boolean sane =
-        volts.get() >= 48 && volts.get() <= 1000 && amps.get() >= 1 && amps.get() <= 1000;
-    return sane
-        ? Optional.of(new Supply(volts.get(), amps.get(), three ? 3 : 1))
-        : value.problem(
-            Problems.quote(text.get()) + " is outside 48 to 1000 V and 1 to 1000 A", "230 V 16 A");
-  }
-
   private static Optional<Conversion> conversion(Fields fields) {
     boolean corrected = fields.truth("corrected", true);
     Conversion usual = corrected ? Conversion.CORRECTED : Conversion.PLAIN;
@@ -195,6 +94,17 @@ final class MachineReading {
     return fields.has(key)
         ? fields.get(key).flatMap(v -> v.all(item -> filler(item, leastMm, mostMm)))
         : Optional.of(List.of());
+  }
+
+  private static void assumeFillers(Fields fields, List<WeldingProcess> processes) {
+    if (!fields.has("electrodes") && processes.contains(WeldingProcess.MMA)) {
+      fields.book().assume(fields.path("electrodes"), "2.5, 3.2 and 4.0 mm are at hand");
+    }
+    boolean fed =
+        processes.stream().anyMatch(p -> p != WeldingProcess.MMA && p != WeldingProcess.TIG);
+    if (!fields.has("wire") && fed) {
+      fields.book().assume(fields.path("wire"), "0.8 and 1.0 mm are at hand");
+    }
   }
 
   private static Optional<Double> filler(Value value, double leastMm, double mostMm) {

@@ -19,10 +19,14 @@ final class PartKeys {
                   "length",
                   Form.LENGTH,
                   "along the part (x), at its longest",
-                  "given by outline or axis from and to",
+                  "needed, but for an outline or two points",
                   "900"),
               new Key(
-                  "width", Form.LENGTH, "across a plate (y)", "given by stock or outline", "120"),
+                  "width",
+                  Form.LENGTH,
+                  "across a plate (y)",
+                  "needed for a plate without outline",
+                  "120"),
               new Key(
                   "outline",
                   Form.OUTLINE,

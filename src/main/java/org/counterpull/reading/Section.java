@@ -17,39 +17,47 @@ final class Section {
   private final String name;
   private final KeyTable keys;
   private final Table table;
+  private final boolean readable;
+  private final List<String> names;
 
-  private Section(Notebook book, String name, KeyTable keys, Table table) {
+  private Section(Notebook book, String name, KeyTable keys, Table table, boolean readable) {
     this.book = book;
     this.name = name;
     this.keys = keys;
     this.table = table;
+    this.readable = readable;
+    this.names = table.keys();
   }
 
   /** The section of a file; an empty one where there is none, or none that can be read. */
   static Section of(Fields file, String name, KeyTable keys) {
-    Optional<Value> value = file.get(name);
     Notebook book = file.book();
+    Optional<Node> node = file.get(name).map(Value::node);
     Table nothing = new Table(new Place("", 1, 1), List.of());
-    Table table = value.isPresent() && value.get().node() instanceof Table t ? t : nothing;
-    if (value.isPresent() && !(value.get().node() instanceof Table)) {
-      boolean empty = value.get().node() instanceof Node.Scalar s && s.isNothing();
-      if (!empty && !(value.get().node() instanceof Node.Refused)) {
-        value
-            .get()
-            .problem(
-                Node.words(value.get().node()) + " where entries with names are expected",
-                name + ": {" + value.get().example() + "}");
-      }
+    if (node.isPresent() && node.get() instanceof Table table) {
+      return new Section(book, name, keys, table, true);
     }
-    return new Section(book, name, keys, table);
+    boolean empty = node.isPresent() && node.get() instanceof Node.Scalar s && s.isNothing();
+    if (node.isPresent() && !empty && !(node.get() instanceof Node.Refused)) {
+      Value value = file.get(name).get();
+      value.problem(
+          Node.words(value.node()) + " where entries with names are expected",
+          name + ": {" + value.example() + "}");
+    }
+    return new Section(book, name, keys, nothing, empty);
   }
 
   Notebook book() {
     return book;
   }
 
+  /** False where there is no such section, or something else in its place. */
+  boolean isReadable() {
+    return readable;
+  }
+
   List<String> names() {
-    return table.keys();
+    return names;
   }
 
   Optional<Entry> entry(String entryName) {

@@ -12,6 +12,12 @@ final class YamlFault {
       return new FaultyText(
           place, "there is a tab where YAML wants spaces", "spaces only to indent lines");
     }
+    if (said.contains("unexpected end of stream") || there == 0) {
+      return new FaultyText(
+          place,
+          "the file ends in the middle of a bracket or quotation mark",
+          "close what was opened above");
+    }
     if (said.contains("mapping values are not allowed")) {
       return new FaultyText(
           place,
@@ -29,12 +35,6 @@ final class YamlFault {
           place,
           "a comma or a closing bracket is missing in front of this",
           "{key: value, key: value} or [a, b, c] with every bracket closed");
-    }
-    if (said.contains("unexpected end of stream") || there == 0) {
-      return new FaultyText(
-          place,
-          "the file ends in the middle of a bracket or quotation mark",
-          "close what was opened above");
     }
     if (said.contains("cannot start any token")) {
       return new FaultyText(

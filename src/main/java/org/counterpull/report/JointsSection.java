@@ -1,21 +1,18 @@
 package org.counterpull.report;
 
-import java.util.Optional;
+import java.util.List;
 import org.counterpull.drawing.JointSection;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.Verdict;
 import org.counterpull.markup.Markup;
-import org.counterpull.plan.Plan;
 
 /** The joints of the page: the section drawn, what is done to the edges, the passes, the gates. */
 final class JointsSection {
-  private final Plan plan;
   private final PlanWords words;
   private final PlanTables tables;
 
-  JointsSection(Plan plan, PlanWords words, PlanTables tables) {
-    this.plan = plan;
+  JointsSection(PlanWords words, PlanTables tables) {
     this.words = words;
     this.tables = tables;
   }
@@ -28,23 +25,23 @@ final class JointsSection {
             + " t thickness, z leg, h groove depth, c root face, b gap, s depth of bevel.",
         "class",
         "legend");
-    for (int i = 0; i < plan.joints().size(); i++) {
-      out.add(joint(plan.joints().get(i), i + 1));
+    List<List<JointPlan>> groups = words.alike();
+    for (int i = 0; i < groups.size(); i++) {
+      out.add(joints(groups.get(i), i + 1));
     }
     return out;
   }
 
-  private Markup joint(JointPlan joint, int number) {
+  private Markup joints(List<JointPlan> alike, int number) {
+    JointPlan joint = alike.get(0);
     Markup out = new Markup().open("div", "class", "joint").open("div", "class", "joint-top");
-    String runs = joint.runs().isEmpty() ? "" : ": " + words.runsOf(joint);
-    out.element("h3", joint.joint().name() + runs);
+    out.element("h3", PlanWords.namesOf(alike));
     joint.refusals().forEach(r -> out.element("p", "Can't be done: " + r, "class", "stop-note"));
     out.open("div", "class", "joint-body").open("div");
-    Optional<Markup> drawing = JointSection.of(joint, number);
-    drawing.ifPresent(out::add);
-    out.close().open("div").add(PageParts.lines(words.joint(joint)));
-    out.add(PageParts.bullets(joint.notes())).close().close().close();
-    out.add(PageParts.table(tables.passes(joint)));
+    JointSection.of(joint, number).ifPresent(out::add);
+    out.close().open("div").add(PageParts.lines(words.joints(alike)));
+    out.add(PageParts.bullets(PlanWords.notesOf(alike))).close().close().close();
+    out.add(PageParts.table(tables.passes(alike)));
     for (MachineVerdict verdict : joint.verdicts()) {
       if (verdict.verdict() != Verdict.ONE_PASS) {
         out.element("p", verdict.machine() + ": " + Verdicts.words(verdict.verdict()) + ".");

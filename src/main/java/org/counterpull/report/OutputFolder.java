@@ -3,9 +3,11 @@ package org.counterpull.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +22,8 @@ import java.util.Map;
  */
 public final class OutputFolder {
   private static final String OLD = ".old";
+  private static final int MOST_DRAFTS = 1000;
+
   private final Path folder;
 
   public OutputFolder(Path folder) {
@@ -47,10 +51,10 @@ public final class OutputFolder {
         if (Files.isDirectory(target)) {
           throw new IOException(target + " is a folder");
         }
-        Path draft =
-            folder.resolve("." + entry.getKey() + "." + ProcessHandle.current().pid() + ".new");
+        Path draft = draft(entry.getKey());
         staged.put(target, draft);
-        Files.writeString(draft, entry.getValue(), StandardCharsets.UTF_8);
+        Files.writeString(
+            draft, entry.getValue(), StandardCharsets.UTF_8, StandardOpenOption.TRUNCATE_EXISTING);
       }
       moveAll(staged);
     } finally {
@@ -59,6 +63,19 @@ public final class OutputFolder {
       }
     }
     return List.copyOf(staged.keySet());
+  }
+
+  /** A new empty file beside the target, with the rights that files usually get here. */
+  private Path draft(String name) throws IOException {
+    for (int i = 0; ; i++) {
+      try {
+        return Files.createFile(folder.resolve("." + name + "." + i + ".new"));
+      } catch (FileAlreadyExistsException e) {
+        if (i >= MOST_DRAFTS) {
+          throw e;
+        }
+      }
+    }
   }
 
   private static void moveAll(Map<Path, Path> staged) throws IOException {

@@ -39,7 +39,7 @@ final class PlanMarkdown {
     plan.orderReasons().forEach(this::bullet);
     heading("What each machine can weld");
     table(tables.verdicts());
-    plan.joints().forEach(this::joint);
+    words.alike().forEach(this::joints);
     section("Checks", tables.checks());
     section("Strip, mask, drill, put back", tables.lists());
     section("What is used up", tables.consumables());
@@ -116,15 +116,13 @@ final class PlanMarkdown {
     operation.why().forEach(why -> below("Why: " + why));
   }
 
-  private void joint(JointPlan joint) {
-    heading("Joint " + joint.joint().name());
+  private void joints(List<JointPlan> alike) {
+    JointPlan joint = alike.get(0);
+    heading((alike.size() == 1 ? "Joint " : "Joints ") + PlanWords.namesOf(alike));
     joint.refusals().forEach(r -> bullet("Can't be done: " + r));
-    words.joint(joint).forEach(l -> bullet(l.label() + ": " + l.value().text()));
-    if (!joint.runs().isEmpty()) {
-      bullet("runs: " + words.runsOf(joint));
-    }
-    joint.notes().forEach(this::bullet);
-    table(tables.passes(joint));
+    words.joints(alike).forEach(l -> bullet(l.label() + ": " + l.value().text()));
+    PlanWords.notesOf(alike).forEach(this::bullet);
+    table(tables.passes(alike));
     for (MachineVerdict verdict : joint.verdicts()) {
       if (verdict.verdict() != Verdict.ONE_PASS) {
         line("");

@@ -1,6 +1,7 @@
 package org.counterpull.report;
 
 import java.util.List;
+import org.counterpull.drawing.PartMap;
 import org.counterpull.drawing.TimeChart;
 import org.counterpull.drawing.WeldMap;
 import org.counterpull.markup.Markup;
@@ -13,7 +14,7 @@ import org.counterpull.plan.Plan.Refusal;
  * paper, at a desk and on a phone.
  */
 final class PlanPage {
-  private static final double WIDE_PX = 1080;
+  private static final double WIDE_PX = 860;
   private static final double NARROW_PX = 340;
   private static final int FIRST_CAUTIONS = 8;
 
@@ -42,7 +43,7 @@ final class PlanPage {
     out.add(PageParts.section("welds", "Welds", PageParts.table(tables.welds())));
     out.add(PageParts.section("steps", "Steps", new StepsSection(words, tables).write()));
     out.add(time());
-    out.add(PageParts.section("joints", "Joints", new JointsSection(plan, words, tables).write()));
+    out.add(PageParts.section("joints", "Joints", new JointsSection(words, tables).write()));
     out.add(
         PageParts.section(
             "machines", "What each machine can weld", PageParts.table(tables.verdicts())));
@@ -122,6 +123,8 @@ final class PlanPage {
     for (int i = 0; i < wide.size(); i++) {
       out.add(PageParts.drawing(wide.get(i), narrow.get(i)));
     }
+    PartMap parts = new PartMap(plan);
+    out.add(PageParts.drawing(parts.drawing(WIDE_PX), parts.drawing(NARROW_PX)));
     return PageParts.section("map", "Weld map", out);
   }
 

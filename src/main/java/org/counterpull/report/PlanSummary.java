@@ -10,6 +10,7 @@ import org.counterpull.plan.Plan;
 /** What the terminal says of a plan, the most important first, in at most 100 columns. */
 final class PlanSummary {
   private static final int COLUMNS = 100;
+  private static final char KEPT_TOGETHER = '\u00a0';
 
   private final Plan plan;
   private final PlanWords words;
@@ -35,7 +36,7 @@ final class PlanSummary {
     wrapped(
         "  ",
         IntStream.range(0, plan.runs().size())
-            .mapToObj(i -> (i + 1) + " " + plan.runs().get(i).name())
+            .mapToObj(i -> "W" + (i + 1) + KEPT_TOGETHER + plan.runs().get(i).name())
             .collect(Collectors.joining(", ")));
     head("time");
     Plan.Consumables c = plan.consumables();
@@ -95,12 +96,12 @@ final class PlanSummary {
   }
 
   /** Breaks between words; goes on under the text, not under the mark in front of it. */
-  private void wrapped(String mark, String text) {
+  private void wrapped(String mark, String unbroken) {
     String indent = " ".repeat(mark.length());
     int room = COLUMNS - mark.length();
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : plain(text).split(" +")) {
+    for (String word : plain(unbroken).split(" +")) {
       for (String piece : pieces(word, room)) {
         if (line.length() > 0 && line.length() + 1 + piece.length() > room) {
           lines.add(line.toString());
@@ -111,7 +112,8 @@ final class PlanSummary {
     }
     lines.add(line.toString());
     for (int i = 0; i < lines.size(); i++) {
-      out.append(i == 0 ? mark : indent).append(lines.get(i)).append('\n');
+      String text = lines.get(i).replace(KEPT_TOGETHER, ' ');
+      out.append(i == 0 ? mark : indent).append(text).append('\n');
     }
   }
 

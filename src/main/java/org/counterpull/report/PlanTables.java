@@ -3,8 +3,11 @@ package org.counterpull.report;
 import static org.counterpull.report.Table.row;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.counterpull.contact.Lay;
@@ -63,7 +66,7 @@ final class PlanTables {
               joint.map(this::size).orElse(Shown.only("")),
               measures.length(run.weldedMm()),
               joint.map(j -> j.preparation().kind().words()).orElse(""),
-              run.position().name() + " " + run.position().meaning() + turned(run),
+              run.position().name() + " " + run.position().meaning() + lay(run),
               run.passes().size(),
               settings.of(run),
               step(run)));
@@ -73,7 +76,7 @@ final class PlanTables {
         rows);
   }
 
-  private static String turned(RunPlan run) {
+  private static String lay(RunPlan run) {
     return run.lay() == Lay.AS_DRAWN ? "" : ", " + run.lay().words();
   }
 
@@ -100,31 +103,48 @@ final class PlanTables {
         leg.map(l -> "z " + l.other() + ", ").orElse("") + "a " + throat.other());
   }
 
-  /** The passes of a joint, run by run. */
-  Table passes(JointPlan joint) {
-    List<List<Shown>> rows = new ArrayList<>();
-    for (RunPlan run : joint.runs()) {
-      for (PassPlan pass : run.passes()) {
-        rows.add(
-            row(
-                weldNumber(run.name()) + " pass " + pass.number(),
-                pass.kind().word() + ", layer " + pass.layer(),
-                Printed.number(pass.currentA(), 3)
-                    + " A, "
-                    + Printed.number(pass.voltageV(), 3)
-                    + " V",
-                pass.wireFeed().map(measures::of).orElse(Shown.only("by hand")),
-                measures.travel(pass.travelMmPerS()),
-                measures.heat(pass.heatInput().value()),
-                Measures.plain(pass.area().value(), "mm\u00b2"),
-                Measures.plain(pass.coolingTime().value(), "s"),
-                Measures.duration(pass.arcTimeS())));
+  /** The passes of joints that are alike; runs that are set alike share a line. */
+  Table passes(List<JointPlan> joints) {
+    Map<List<Shown>, List<String>> sameSettings = new LinkedHashMap<>();
+    for (JointPlan joint : joints) {
+      for (RunPlan run : joint.runs()) {
+        for (PassPlan pass : run.passes()) {
+          sameSettings
+              .computeIfAbsent(pass(pass), k -> new ArrayList<>())
+              .add(weldNumber(run.name()));
+        }
       }
     }
+    List<List<Shown>> rows = new ArrayList<>();
+    sameSettings.forEach(
+        (cells, welds) -> {
+          List<Shown> row = new ArrayList<>(cells);
+          row.add(1, Shown.only(String.join(" ", inOrder(welds))));
+          rows.add(row);
+        });
     return new Table(
         List.of(
-            "pass", "kind", "set", "wire feed", "travel", "heat input", "bead", "t8/5", "arc time"),
+            "pass", "welds", "kind", "set", "wire feed", "travel", "heat input", "bead", "t8/5"),
         rows);
+  }
+
+  private List<Shown> pass(PassPlan pass) {
+    return row(
+        "pass " + pass.number(),
+        pass.kind().word() + ", layer " + pass.layer(),
+        Printed.number(pass.currentA(), 3) + " A, " + Printed.number(pass.voltageV(), 3) + " V",
+        pass.wireFeed().map(measures::of).orElse(Shown.only("by hand")),
+        measures.travel(pass.travelMmPerS()),
+        measures.heat(pass.heatInput().value()),
+        Measures.plain(pass.area().value(), "mm\u00b2"),
+        Measures.plain(pass.coolingTime().value(), "s"));
+  }
+
+  /** W2 before W10. */
+  private static List<String> inOrder(List<String> welds) {
+    return welds.stream()
+        .sorted(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
+        .toList();
   }
 
   /** What each machine can make of each joint. */

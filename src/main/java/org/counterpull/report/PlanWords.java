@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.counterpull.jointplan.EdgePreparation;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.machine.MachineVerdict;
@@ -77,7 +79,7 @@ final class PlanWords {
   /** The head of the sheet. */
   List<Line> head() {
     List<Line> lines = new ArrayList<>();
-    machines().forEach((machine, use) -> lines.add(new Line("machine " + machine, use)));
+    machines().forEach((machine, use) -> lines.add(new Line("machine", machine + ": " + use)));
     Set<String> fillers = new LinkedHashSet<>();
     for (RunPlan run : plan.runs()) {
       fillers.add(
@@ -143,12 +145,14 @@ final class PlanWords {
   /** The steps, with a heading whenever the work or the place changes. */
   List<Phase> phases() {
     List<Phase> phases = new ArrayList<>();
-    for (Timed timed : plan.operations()) {
-      Operation operation = timed.operation();
+    String title = "Get ready";
+    for (int i = 0; i < plan.operations().size(); i++) {
+      Timed timed = plan.operations().get(i);
+      title = title(i, title);
+      String place = timed.operation().place();
       Phase last = phases.isEmpty() ? null : phases.get(phases.size() - 1);
-      String title = title(operation.kind(), last);
-      if (last == null || !last.title().equals(title) || !last.place().equals(operation.place())) {
-        last = new Phase(title, operation.place(), new ArrayList<>());
+      if (last == null || !last.title().equals(title) || !last.place().equals(place)) {
+        last = new Phase(title, place, new ArrayList<>());
         phases.add(last);
       }
       last.steps().add(timed);
@@ -156,14 +160,22 @@ final class PlanWords {
     return phases;
   }
 
-  private static String title(Operation.Kind kind, Phase last) {
-    return switch (kind) {
+  /** Waits, turns and preheat belong to what they lead to, checks on the way to what was before. */
+  private String title(int i, String before) {
+    return switch (plan.operations().get(i).operation().kind()) {
       case CUT, BEVEL, DRILL, CLEAN, STRIP, MASK -> "Get ready";
       case INSERT, FIT, TACK -> "Fit and tack";
-      case WELD, PREHEAT -> "Weld";
-      case MOVE, TURN_OVER, WAIT, COOL -> last == null ? "Get ready" : last.title();
-      case RELEASE, MEASURE, DRESS, REFIT, PAINT, WATCH -> "Finish and measure";
+      case WELD -> "Weld";
+      case PREHEAT, MOVE, TURN_OVER, WAIT, COOL ->
+          weldsAfter(i) ? title(i + 1, before) : "Finish and measure";
+      case RELEASE, MEASURE, DRESS, REFIT, PAINT, WATCH ->
+          weldsAfter(i) ? before : "Finish and measure";
     };
+  }
+
+  private boolean weldsAfter(int i) {
+    return plan.operations().subList(i + 1, plan.operations().size()).stream()
+        .anyMatch(t -> t.operation().kind() == Operation.Kind.WELD);
   }
 
   /** Steps at which work stops until something is true. */
@@ -190,17 +202,19 @@ final class PlanWords {
     };
   }
 
-  /** What is to be known of a joint, beside its passes. */
-  List<Line> joint(JointPlan joint) {
+  /** What is to be known of joints that are alike, beside their passes. */
+  List<Line> joints(List<JointPlan> alike) {
+    JointPlan joint = alike.get(0);
     List<Line> lines = new ArrayList<>();
     lines.add(
         new Line(
-            "joint",
-            joint.contact().form().word()
-                + ": "
-                + joint.joint().first()
-                + " onto "
-                + joint.joint().second()));
+            joint.contact().form().word(),
+            alike.stream()
+                .map(j -> j.joint().first() + " onto " + j.joint().second())
+                .collect(Collectors.joining("; "))));
+    if (alike.size() == 1 && !joint.runs().isEmpty()) {
+      lines.add(new Line("runs", runsOf(alike)));
+    }
     lines.add(
         new Line("edges", joint.preparation().kind().words() + ". " + joint.preparation().how()));
     lines.add(
@@ -225,11 +239,59 @@ final class PlanWords {
     return lines;
   }
 
-  /** Runs of a joint with their numbers: W3 hinge-1/top, W4 hinge-1/bottom. */
-  String runsOf(JointPlan joint) {
+  /** Joints in groups that are prepared, welded and judged alike, in the order of the file. */
+  List<List<JointPlan>> alike() {
+    Map<List<Object>, List<JointPlan>> groups = new LinkedHashMap<>();
+    for (JointPlan joint : plan.joints()) {
+      groups.computeIfAbsent(likeness(joint), k -> new ArrayList<>()).add(joint);
+    }
+    return List.copyOf(groups.values());
+  }
+
+  private List<Object> likeness(JointPlan joint) {
     PlanTables tables = new PlanTables(plan, measures);
-    return String.join(
-        ", ",
-        joint.runs().stream().map(r -> tables.weldNumber(r.name()) + " " + r.name()).toList());
+    List<Object> traits = new ArrayList<>();
+    traits.add(joint.contact().form());
+    traits.add(joint.size());
+    traits.add(joint.machine());
+    traits.add(joint.preheat());
+    traits.add(joint.carbonEquivalents());
+    traits.add(joint.refusals());
+    EdgePreparation p = joint.preparation();
+    traits.add(List.of(p.kind(), p.firstDepthMm(), p.secondDepthMm(), p.angleDeg()));
+    traits.add(List.of(p.rootFaceMm(), p.rootGapMm(), p.how()));
+    for (RunPlan run : joint.runs()) {
+      traits.add(run.line().shape());
+      traits.add(List.of(run.line().firstWallMm(), run.line().secondWallMm()));
+      traits.add(run.line().flareRadiusMm());
+      traits.add(tables.settings(run));
+      traits.add(run.passes().stream().map(x -> x.area().value()).toList());
+    }
+    joint.verdicts().forEach(v -> traits.add(List.of(v.machine(), v.verdict())));
+    return traits;
+  }
+
+  /** Runs of joints with their numbers: W3 hinge-1/top, W4 hinge-1/bottom. */
+  String runsOf(List<JointPlan> joints) {
+    PlanTables tables = new PlanTables(plan, measures);
+    return joints.stream()
+        .flatMap(joint -> joint.runs().stream())
+        .map(r -> tables.weldNumber(r.name()) + " " + r.name())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What is to be noted of joints, each sentence once. */
+  static List<String> notesOf(List<JointPlan> joints) {
+    return joints.stream()
+        .flatMap(
+            joint ->
+                joint.notes().stream()
+                    .map(n -> joints.size() == 1 ? n : joint.joint().name() + ": " + n))
+        .distinct()
+        .toList();
+  }
+
+  static String namesOf(List<JointPlan> joints) {
+    return joints.stream().map(j -> j.joint().name()).collect(Collectors.joining(", "));
   }
 }

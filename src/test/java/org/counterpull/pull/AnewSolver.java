@@ -163,6 +163,16 @@ final class AnewSolver {
   }
 
   private void addBeam(double[][] k, int bar, int element) {
+    double[][] global = beamStiffness(frame, bar, element);
+    int at = 6 * (RandomFrame.NODES * bar + element);
+    for (int i = 0; i < 12; i++) {
+      for (int j = 0; j < 12; j++) {
+        k[at + i][at + j] += global[i][j];
+      }
+    }
+  }
+
+  static double[][] beamStiffness(RandomFrame frame, int bar, int element) {
     Vector3D a = frame.bars.get(bar).get(element);
     Vector3D b = frame.bars.get(bar).get(element + 1);
     double[][] local = timoshenko(b.distance(a));
@@ -177,14 +187,10 @@ final class AnewSolver {
       }
     }
     RealMatrix turn = new Array2DRowRealMatrix(t, false);
-    double[][] global =
-        turn.transpose().multiply(new Array2DRowRealMatrix(local, false)).multiply(turn).getData();
-    int at = 6 * (RandomFrame.NODES * bar + element);
-    for (int i = 0; i < 12; i++) {
-      for (int j = 0; j < 12; j++) {
-        k[at + i][at + j] += global[i][j];
-      }
-    }
+    return turn.transpose()
+        .multiply(new Array2DRowRealMatrix(local, false))
+        .multiply(turn)
+        .getData();
   }
 
   /** Classical 12 x 12 stiffness of a doubly symmetric shear-flexible beam (Przemieniecki 1968). */

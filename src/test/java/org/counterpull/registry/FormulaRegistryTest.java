@@ -45,7 +45,7 @@ class FormulaRegistryTest {
     Answer answer = FormulaRegistry.find(name).orElseThrow().evaluate(map(arguments));
     assertThat(answer.result().value()).isCloseTo(value, within(within));
     assertThat(answer.result().unit()).isEqualTo(unit);
-    assertThat(answer.result().formula()).isEqualTo(name);
+    assertThat(answer.result().formula().name()).isEqualTo(name);
     assertThat(answer.result().inRange()).isTrue();
   }
 

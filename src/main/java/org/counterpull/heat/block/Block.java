@@ -1,6 +1,7 @@
 package org.counterpull.heat.block;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.counterpull.heat.material.ThermalMaterial;
 
@@ -113,7 +114,7 @@ public final class Block {
 
   /** The whole surface in world coordinates. */
   public List<Patch> patches() {
-    return java.util.Collections.unmodifiableList(patches);
+    return Collections.unmodifiableList(patches);
   }
 
   /** The part of the surface on one side. */

@@ -1,5 +1,7 @@
 package org.counterpull.heat.block;
 
+import java.util.Arrays;
+
 /** Blends the eight cells around a point. */
 final class Corners {
   private Corners() {}
@@ -34,7 +36,6 @@ final class Corners {
     for (int n = 0; n < used; n++) {
       weights[n] /= sum;
     }
-    return new Interpolation(
-        java.util.Arrays.copyOf(cells, used), java.util.Arrays.copyOf(weights, used));
+    return new Interpolation(Arrays.copyOf(cells, used), Arrays.copyOf(weights, used));
   }
 }

@@ -67,7 +67,8 @@ public final class CylinderGrid implements Grid {
     return length.cells;
   }
 
-  private boolean inCore(int i) {
+  /** Whether a ring is the undivided core. */
+  boolean inCore(int i) {
     return core && i == 0;
   }
 
@@ -81,7 +82,8 @@ public final class CylinderGrid implements Grid {
     return solid(i, j, k) ? endArea(i, j) * length.size(k) : 0;
   }
 
-  private double endArea(int i, int j) {
+  /** Area of a cell across the axis. */
+  double endArea(int i, int j) {
     double inner = radius.edges[i];
     double outer = radius.edges[i + 1];
     double around = inCore(i) ? 2 * Math.PI : angle.size(j);
@@ -133,76 +135,7 @@ public final class CylinderGrid implements Grid {
 
   @Override
   public List<Patch> patches() {
-    List<Patch> patches = new ArrayList<>();
-    for (int k = 0; k < nz(); k++) {
-      for (int j = 0; j < ny(); j++) {
-        if (!core) {
-          patches.add(wall(Side.INNER, 0, j, k));
-        }
-        patches.add(wall(Side.OUTER, nx() - 1, j, k));
-        for (int i = 0; i < nx(); i++) {
-          if (solid(i, j, k) && k == 0) {
-            patches.add(end(Side.Z_LOW, i, j, k));
-          }
-          if (solid(i, j, k) && k == nz() - 1) {
-            patches.add(end(Side.Z_HIGH, i, j, k));
-          }
-        }
-      }
-    }
-    return patches;
-  }
-
-  private Patch wall(Side side, int i, int j, int k) {
-    boolean outer = side == Side.OUTER;
-    double r = radius.edges[outer ? i + 1 : i];
-    double middle = angle.centre(j);
-    Vec3 outward = new Vec3(Math.cos(middle), Math.sin(middle), 0);
-    double low = length.edges[k];
-    double high = length.edges[k + 1];
-    double a0 = angle.edges[j];
-    double a1 = angle.edges[j + 1];
-    return new Patch(
-        cell(i, j, k),
-        side,
-        polar(r, middle, length.centre(k)),
-        outer ? outward : outward.times(-1),
-        r * angle.size(j) * length.size(k),
-        r * Math.abs(Math.log(r / radius.centre(i))),
-        List.of(polar(r, a0, low), polar(r, a1, low), polar(r, a1, high), polar(r, a0, high)));
-  }
-
-  private Patch end(Side side, int i, int j, int k) {
-    boolean high = side == Side.Z_HIGH;
-    double z = high ? length.high() : length.low();
-    List<Vec3> corners = new ArrayList<>();
-    Vec3 centre;
-    if (inCore(i)) {
-      centre = new Vec3(0, 0, z);
-      for (double a : angle.edges) {
-        if (a < angle.high()) {
-          corners.add(polar(radius.edges[1], a, z));
-        }
-      }
-    } else {
-      centre = polar(radius.centre(i), angle.centre(j), z);
-      corners.add(polar(radius.edges[i], angle.edges[j], z));
-      corners.add(polar(radius.edges[i + 1], angle.edges[j], z));
-      corners.add(polar(radius.edges[i + 1], angle.edges[j + 1], z));
-      corners.add(polar(radius.edges[i], angle.edges[j + 1], z));
-    }
-    return new Patch(
-        cell(i, j, k),
-        side,
-        centre,
-        high ? Vec3.Z : Vec3.Z.times(-1),
-        endArea(i, j),
-        0.5 * length.size(k),
-        corners);
-  }
-
-  private static Vec3 polar(double r, double a, double z) {
-    return new Vec3(r * Math.cos(a), r * Math.sin(a), z);
+    return new CylinderSurface(this, radius, angle, length).patches();
   }
 
   @Override
@@ -212,7 +145,7 @@ public final class CylinderGrid implements Grid {
     // Even in area, so that equal fractions stand for equal volumes.
     double r = Math.sqrt(inner * inner + u * (outer * outer - inner * inner));
     double a = inCore(i) ? 2 * Math.PI * v : angle.at(j, v);
-    return polar(r, a, length.at(k, w));
+    return CylinderSurface.polar(r, a, length.at(k, w));
   }
 
   @Override

@@ -1,6 +1,7 @@
 package org.counterpull.heat.block;
 
 import java.util.List;
+import java.util.Locale;
 
 /** Cell edges along a direction: fine where it matters, growing away from there. */
 public final class Grading {
@@ -48,7 +49,7 @@ public final class Grading {
     if (!(length > 0 && fineMm > 0 && growth >= 1 && coarseMm >= fineMm)) {
       throw new IllegalArgumentException(
           String.format(
-              java.util.Locale.ROOT,
+              Locale.ROOT,
               "cannot grade %.4g mm with cells of %.4g to %.4g mm growing by %.4g",
               length,
               fineMm,

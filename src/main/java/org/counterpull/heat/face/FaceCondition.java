@@ -4,7 +4,8 @@ import org.counterpull.heat.block.Patch;
 import org.counterpull.heat.block.Vec3;
 
 /** What lies on the outside of a surface. */
-public sealed interface FaceCondition permits Insulated, FixedFilm, StillAir, HeldBody {
+public sealed interface FaceCondition
+    permits Insulated, FixedFilm, StillAir, HeldBody, TangentFilm {
 
   /**
    * Prepares the condition for one patch.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.block.Patch;
@@ -101,7 +102,7 @@ public final class Links {
     if (pairs.isEmpty()) {
       throw new IllegalArgumentException(
           String.format(
-              java.util.Locale.ROOT,
+              Locale.ROOT,
               "%s of %s and %s of %s do not face each other within %.4g mm",
               sideA,
               a.name(),

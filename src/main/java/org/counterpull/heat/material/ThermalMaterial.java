@@ -83,6 +83,16 @@ public final class ThermalMaterial {
     return of(name, densityKgPerM3, t -> specificHeatJPerKgK, t -> conductivityWPerMK);
   }
 
+  /** A material with constant properties: this one's means between two temperatures. */
+  public ThermalMaterial constantBetween(double lowC, double highC) {
+    double low = enthalpyJPerMm3(lowC);
+    double high = enthalpyJPerMm3(highC);
+    double span = highC - lowC;
+    double capacity = (high - low) / span;
+    double conductivity = (theta(high) - theta(low)) / span;
+    return constant(name + ", constant", conductivity / TO_W_PER_MMK, capacity / TO_J_PER_MM3, 1);
+  }
+
   /** Name as it is reported. */
   public String name() {
     return name;

@@ -39,7 +39,7 @@ final class BlockField {
   private final double[] firstRate;
   private final double[] lastRate;
   private boolean secondStage;
-  private double rateKPerS;
+  private double rateKPerS = Double.POSITIVE_INFINITY;
   private boolean fed;
 
   BlockField(Block block, SurfaceTerms surface, double startC) {
@@ -140,6 +140,11 @@ final class BlockField {
   /** Fastest change of a cell in the last step, K/s. */
   double rateKPerS() {
     return rateKPerS;
+  }
+
+  /** Conduction paths beyond the lattice's. */
+  List<Edge> edges() {
+    return edges;
   }
 
   /** Power lost to an account in the stage. */
@@ -272,32 +277,5 @@ final class BlockField {
       sum += volume[p] * now[p];
     }
     return sum;
-  }
-
-  /** Adds to each cell an upper bound of its conductance through the lattice, W/K, twice. */
-  void addBound(double[] conductance) {
-    // So that the product with the greatest rise is the greatest diffusivity.
-    double k = material.greatestDiffusivityMm2PerS() / material.greatestKPerJMm3();
-    int[] strides = block.strides();
-    for (int d = 0; d < 3; d++) {
-      double[] g = block.shapeMm(d);
-      for (int p = block.first(), end = block.end(); p < end; p++) {
-        conductance[p] += 2 * k * (g[p] + g[p - strides[d]]);
-      }
-    }
-    for (Edge e : edges) {
-      conductance[e.cellA()] += 2 * k * e.shapeMm();
-      conductance[e.cellB()] += 2 * k * e.shapeMm();
-    }
-    surface.addBound(conductance);
-  }
-
-  /** Upper bound of the fastest decay, 1/s, from conductances. */
-  double stiffness(double[] conductance) {
-    double worst = 0;
-    for (int p = block.first(), end = block.end(); p < end; p++) {
-      worst = Math.max(worst, conductance[p] * lattice.perVolume()[p]);
-    }
-    return worst * material.greatestKPerJMm3();
   }
 }

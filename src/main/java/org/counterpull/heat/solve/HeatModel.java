@@ -11,6 +11,7 @@ import org.counterpull.heat.block.Patch;
 import org.counterpull.heat.block.Vec3;
 import org.counterpull.heat.face.FaceCondition;
 import org.counterpull.heat.face.FixedFilm;
+import org.counterpull.heat.face.TangentFilm;
 import org.counterpull.heat.link.Link;
 import org.counterpull.heat.link.Pair;
 
@@ -96,7 +97,21 @@ public final class HeatModel {
     return otherwise;
   }
 
-  /** Area of each patch that links cover, of this model's links and of those to come. */
+  /**
+   * Gives a copy of this model the same faces, with their coefficients held at one temperature.
+   *
+   * @param into the copy
+   * @param copies copy of each block
+   * @param heldAtC surface temperature at which coefficients are taken
+   */
+  public void copyFaces(Builder into, Map<Block, Block> copies, double heldAtC) {
+    into.faces(new TangentFilm(otherwise, heldAtC));
+    for (Face face : faces) {
+      into.face(copies.get(face.block()), face.where(), new TangentFilm(face.condition(), heldAtC));
+    }
+  }
+
+  /** Area of each patch that links cover, of this model's links. */
   Map<Patch, Double> coveredMm2() {
     Map<Patch, Double> covered = new IdentityHashMap<>();
     for (Link link : links) {

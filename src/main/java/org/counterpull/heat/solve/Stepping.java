@@ -24,10 +24,9 @@ final class Stepping {
 
   private final Fineness fineness;
   private final double ambientC;
-  private final List<Sink> sinks;
   private final List<BlockField> fields;
   private final List<LinkTerms> links = new ArrayList<>();
-  private final List<MovingSource> sources = new ArrayList<>();
+  private final Schedule schedule;
   private final Activity activity;
   private final BiConsumer<List<BlockField>, Double> afterStep;
   private final double[] lostJ = new double[SurfaceTerms.ACCOUNTS];
@@ -51,7 +50,7 @@ final class Stepping {
       BiConsumer<List<BlockField>, Double> afterStep) {
     this.fineness = fineness;
     this.ambientC = model.ambientC();
-    this.sinks = model.sinks();
+    this.schedule = new Schedule(model.sinks());
     this.fields = fields;
     this.afterStep = afterStep;
     this.activity = new Activity(fields, links, fineness.quietK());
@@ -74,7 +73,7 @@ final class Stepping {
   }
 
   void addSource(MovingSource source) {
-    sources.add(source);
+    schedule.add(source);
   }
 
   void beginWith(double stepS) {
@@ -98,7 +97,7 @@ final class Stepping {
   }
 
   double askedJ() {
-    return sources.stream().mapToDouble(s -> s.energyJ(0, timeS)).sum();
+    return schedule.energyJ(timeS);
   }
 
   double lostJ(int account) {
@@ -107,32 +106,13 @@ final class Stepping {
 
   /** One step, not beyond a time. */
   void step(double targetS) {
-    double limit = Math.min(targetS, nextEventS());
-    List<MovingSource> burning =
-        sources.stream().filter(s -> s.burns(timeS, timeS + ROUNDING_S)).toList();
+    double limit = Math.min(targetS, schedule.nextEventS(timeS));
+    List<MovingSource> burning = schedule.burning(timeS);
     if (burning.isEmpty()) {
       quietSteps(limit);
     } else {
       arcSteps(burning, limit);
     }
-  }
-
-  /** The next moment at which something is switched. */
-  private double nextEventS() {
-    double next = Double.POSITIVE_INFINITY;
-    for (MovingSource source : sources) {
-      next = earlier(next, source.startS());
-      next = earlier(next, source.endS());
-    }
-    for (Sink sink : sinks) {
-      next = earlier(next, sink.fromS());
-      next = earlier(next, sink.toS());
-    }
-    return next;
-  }
-
-  private double earlier(double next, double eventS) {
-    return eventS > timeS + ROUNDING_S ? Math.min(next, eventS) : next;
   }
 
   private Group whole() {
@@ -150,10 +130,7 @@ final class Stepping {
   }
 
   private void arcSteps(List<MovingSource> burning, double limitS) {
-    double wanted = Double.POSITIVE_INFINITY;
-    for (MovingSource source : burning) {
-      wanted = Math.min(wanted, stepS(source));
-    }
+    double wanted = fineness.travelShare() * Schedule.resolvedS(burning, fields);
     double left = limitS - timeS;
     double step = left / Math.ceil(left / wanted - ROUNDING_S);
     int count = (int) Math.min(STEPS_IN_A_LONG_ONE, Math.round(left / step));
@@ -173,18 +150,6 @@ final class Stepping {
   private boolean worthSplitting(List<BlockField> moving) {
     int cells = moving.stream().mapToInt(f -> f.block().grid().cells()).sum();
     return fineness.quietK() > 0 && cells < WORTH_SPLITTING * whole().cells();
-  }
-
-  /** Step that resolves the travel of a source and the spread of its heat. */
-  private double stepS(MovingSource source) {
-    double length = source.shape().lengthMm();
-    double diffusivity = 0;
-    for (BlockField field : fields) {
-      diffusivity = Math.max(diffusivity, field.material().greatestDiffusivityMm2PerS());
-    }
-    double spread = length * length / (4 * diffusivity);
-    double speed = source.travelSpeedMmPerS();
-    return fineness.travelShare() * (speed > 0 ? Math.min(spread, length / speed) : spread);
   }
 
   private void arcStep(Group group, List<MovingSource> burning, double step) {

@@ -1,0 +1,61 @@
+package org.counterpull.pull;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * One piece of a run, at most 50 mm or an eighth of it, that is born at once.
+ *
+ * @param link where it lies; a tack that lies there already is remelted
+ * @param pulling stiffness while it pulls
+ * @param cold stiffness once cold
+ * @param wanted change of the opening that it wants, in the link's six components, mm and rad
+ * @param loads numbers of the wall loads and tendon forces that come with it
+ * @param remelts links of further tacks that it takes out
+ */
+public record Segment(
+    int link,
+    SpringStiffness pulling,
+    SpringStiffness cold,
+    double[] wanted,
+    List<Integer> loads,
+    List<Integer> remelts) {
+
+  public Segment {
+    wanted = wanted.clone();
+    loads = List.copyOf(loads);
+    remelts = List.copyOf(remelts);
+    if (wanted.length != 6) {
+      throw new IllegalArgumentException("a segment wants six components, not " + wanted.length);
+    }
+  }
+
+  @Override
+  public double[] wanted() {
+    return wanted.clone();
+  }
+
+  int[] coldComponents() {
+    double[] stiffness = cold.components();
+    return IntStream.range(0, 6).filter(c -> stiffness[c] > 0).toArray();
+  }
+
+  /** Lays it on a structure: tacks let go, it is born and pulls, its walls shrink. */
+  void layOn(Structure structure, int origin) {
+    for (int tack : remelts) {
+      // A tack that carries its part alone bears nothing; it goes once the segment holds the part.
+      if (!structure.holdsAlone(tack)) {
+        structure.release(tack);
+      }
+    }
+    structure.weld(link, pulling, cold, wanted, origin);
+    for (int tack : remelts) {
+      if (structure.closed(tack)) {
+        structure.release(tack);
+      }
+    }
+    for (int load : loads) {
+      structure.apply(load, 1, origin);
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package org.counterpull.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ThickBracketPlanTest {
+  @TempDir static Path folder;
+  static PlannedExample plan;
+
+  @BeforeAll
+  static void planned() throws IOException {
+    plan = PlannedExample.of("thick-bracket", folder);
+  }
+
+  @Test
+  void theBenchMachineOnlyTacks() {
+    for (String joint : new String[] {"ear-1", "ear-2", "web-base", "web-1", "web-2"}) {
+      assertThat(plan.verdict("bench mag", joint)).isEqualTo("tack-only");
+    }
+  }
+
+  @Test
+  void theBiggerMachineWelds() {
+    assertThat(plan.verdict("big mag", "ear-1")).isEqualTo("with-preparation");
+    assertThat(plan.verdict("big mag", "web-base")).isEqualTo("one-pass");
+    assertThat(plan.texts(plan.json().get("runs"), "machine")).containsOnly("big mag");
+  }
+
+  @Test
+  void itIsTackedHereAndWeldedThere() {
+    int moved = plan.step("move:");
+    assertThat(plan.lastStep("tack:")).isLessThan(moved);
+    assertThat(plan.step("weld:")).isGreaterThan(moved);
+    assertThat(plan.steps("move:")).hasSize(1);
+    JsonNode first = plan.json().get("operations").get(plan.step("weld:") - 1);
+    assertThat(first.get("place").asText()).isEqualTo("neighbour's workshop");
+  }
+
+  @Test
+  void theProcessGateNamesWhatStopsTheSmallMachine() {
+    JsonNode bench = plan.json().get("machines").get(0);
+    assertThat(bench.get("verdicts").toString()).contains("short-circuit transfer above 6.4 mm");
+  }
+
+  /** Hand calculation: z 8, 1.21 x 64 / 2 = 38.7 mm2 in two passes of 19.4. */
+  @Test
+  void anEightMillimetreFilletTakesTwoPasses() {
+    JsonNode passes = plan.run("ear-1/left").get("passes");
+    assertThat(passes).hasSize(2);
+    assertThat(passes.get(0).get("area").get("value").asDouble()).isCloseTo(19.36, within(0.01));
+  }
+
+  /** Throat by hand: 8 / root 2 = 5.657. */
+  @Test
+  void legAndThroatAreBothNamed() {
+    JsonNode size = plan.joint("ear-1").get("size");
+    assertThat(size.get("leg").get("value").asDouble()).isEqualTo(8);
+    assertThat(size.get("throat").get("value").asDouble()).isCloseTo(5.657, within(0.0005));
+  }
+
+  /**
+   * EN 1011-2 C.8 by hand at full output of 250 A, 26.5 V, 4.167 mm/s: E 1.590, Q 1.272; CET 0.3095
+   * (typical S355J2), 20 mm, 5 ml/100 g: 215.7 + 82.6 + 108.9 - 19.8 - 328 = 59.4 C.
+   */
+  @Test
+  void twentyMillimetresArePreheated() {
+    assertThat(plan.joint("ear-1").get("preheat").get("value").asDouble())
+        .isCloseTo(59.4, within(0.1));
+    assertThat(plan.json().get("preheat").get("joints").toString()).contains("ear-1");
+    assertThat(plan.step("preheat-for-tacks:ear-1")).isLessThan(plan.step("tack:ear-1"));
+  }
+
+  @Test
+  void theSpacerGoesInBeforeTheEarsAreTackedAndComesOutWarmToTheHand() {
+    assertThat(plan.step("fixture:ear spacer")).isLessThan(plan.step("tack:ear-1"));
+    assertThat(plan.step("release:ear spacer")).isGreaterThan(plan.lastStep("weld:"));
+  }
+
+  @Test
+  void earHolesAreFinishedAfterWelding() {
+    assertThat(plan.step("drill:eye-1")).isLessThan(plan.step("fit:ear-1"));
+    assertThat(plan.step("ream:eye-1")).isGreaterThan(plan.lastStep("weld:"));
+  }
+
+  @Test
+  void uprightRunsAreBroughtFlat() {
+    assertThat(plan.run("web-1/front").get("lies").asText()).startsWith("stood on its");
+    assertThat(plan.run("web-1/front").get("position").asText()).isEqualTo("PB");
+  }
+
+  @Test
+  void theEarsAreWeldedAlternately() {
+    int one = plan.run("ear-1/right").get("number").asInt();
+    int two = plan.run("ear-2/left").get("number").asInt();
+    assertThat(Math.abs(one - two)).isEqualTo(1);
+  }
+
+  @Test
+  void whoeverStandsUnderItIsThoughtOf() {
+    assertThat(plan.texts(plan.json().get("cautions"), "id")).contains("K34", "K36");
+  }
+}
