@@ -51,6 +51,11 @@ public enum GroupShape {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /** The group by its word, one of {@link #words()}. */
+  public static GroupShape of(String word) {
+    return valueOf(word.toUpperCase(Locale.ROOT));
+  }
+
   /** All groups as written. */
   public static List<String> words() {
     return Arrays.stream(values()).map(GroupShape::word).toList();
