@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
       NewCommand.class,
       SchemaCommand.class,
       CheckCommand.class,
+      HeatCommand.class,
       ProceduresCommand.class,
       MachineCommand.class,
       FormulaCommand.class,

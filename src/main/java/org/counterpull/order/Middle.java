@@ -9,11 +9,11 @@ import org.counterpull.weldment.Weldment;
  * The stiff middle of a weldment, taken as its centre of mass: the neutral axes go through it, and
  * its ends are free.
  */
-final class Middle {
+public final class Middle {
   private Middle() {}
 
   /** In weldment axes, mm. */
-  static Vector3D of(Weldment weldment) {
+  public static Vector3D of(Weldment weldment) {
     Vector3D sum = Vector3D.ZERO;
     double mass = 0;
     for (Part part : weldment.parts()) {

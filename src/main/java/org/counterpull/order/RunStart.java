@@ -10,14 +10,15 @@ import org.counterpull.weldment.Weldment;
 import org.counterpull.weldment.WrittenOrder;
 
 /** The end at which a run starts: the written one, else the one nearer to the middle. */
-final class RunStart {
+public final class RunStart {
   private RunStart() {}
 
   /**
    * The direction in which the start lies, in the axes of the joint's second part; empty for a line
    * that closes on itself.
    */
-  static Optional<Face> of(Weldment weldment, String secondPart, RunPlan run, Vector3D middle) {
+  public static Optional<Face> of(
+      Weldment weldment, String secondPart, RunPlan run, Vector3D middle) {
     LinePath path = run.line().path();
     Vector3D along = path.start().subtract(path.end());
     if (along.getNorm() < 1e-6) {

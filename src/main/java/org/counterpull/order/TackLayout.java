@@ -12,7 +12,7 @@ import org.counterpull.contact.WeldLine;
  * @param lengthMm of each tack
  * @param count on the line
  */
-record TackLayout(double lengthMm, int count) {
+public record TackLayout(double lengthMm, int count) {
   private static final double HARD_STEEL_THICKNESS_MM = 20;
   private static final double HARD_STEEL_TACK_MM = 40;
   private static final double SHEET_MM = 3;
@@ -23,7 +23,7 @@ record TackLayout(double lengthMm, int count) {
    * @param line the line
    * @param preheated true when the joint needs preheat
    */
-  static TackLayout of(WeldLine line, boolean preheated) {
+  public static TackLayout of(WeldLine line, boolean preheated) {
     double thickMm = Math.max(line.firstWallMm(), line.secondWallMm());
     double thinMm = Math.min(line.firstWallMm(), line.secondWallMm());
     double lengthMm = Math.min(50, Math.max(10, 4 * thickMm));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.block.Patch;
 import org.counterpull.heat.block.Side;
@@ -54,6 +55,21 @@ public final class Links {
       Block a, Side sideA, Block b, Side sideB, LinkLaw.AirGap air, double widestMm) {
     return new Link(
         a.name() + " over " + b.name(), a, b, air, required(a, sideA, b, sideB, 0, widestMm), 0);
+  }
+
+  /**
+   * Whatever surfaces of two blocks face each other; empty where none do.
+   *
+   * @param law what lies between
+   * @param nearestMm least distance of the surfaces; negative where one is drawn into the other
+   * @param farthestMm greatest distance
+   */
+  public static Optional<Link> facing(
+      Block a, Block b, LinkLaw law, double nearestMm, double farthestMm) {
+    List<Pair> pairs = FacingPatches.of(a.patches(), b.patches(), nearestMm, farthestMm);
+    return pairs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Link(a.name() + " beside " + b.name(), a, b, law, pairs, 0));
   }
 
   /**
