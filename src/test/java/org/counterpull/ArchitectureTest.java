@@ -27,7 +27,8 @@ class ArchitectureTest {
     "..groove..",
     "..fillet..",
     "..penetration..",
-    "..shrinkage.."
+    "..shrinkage..",
+    "..strength.."
   };
 
   @ArchTest

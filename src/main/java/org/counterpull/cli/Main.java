@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       PlanCommand.class,
+      NewCommand.class,
+      SchemaCommand.class,
       CheckCommand.class,
       ProceduresCommand.class,
       MachineCommand.class,

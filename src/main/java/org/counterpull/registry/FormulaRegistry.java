@@ -18,6 +18,7 @@ public final class FormulaRegistry {
               SteelFormulas.all(),
               StockFormulas.all(),
               WeldFormulas.all(),
+              StrengthFormulas.all(),
               PowerFormulas.all(),
               ShrinkageFormulas.all()));
 
