@@ -44,7 +44,7 @@ final class Fields {
                 entry.keyPlace(),
                 path(entry.key()),
                 Problems.quote(entry.key()) + " is no key of " + keys.what(),
-                Problems.didYouMean(entry.key(), known));
+                book.problems().mend(entry.key(), known));
       }
     }
   }

@@ -62,13 +62,14 @@ final class FileReading {
     }
     Shop shop = shop(file);
     Section joints = Section.of(file, "joints", JointKeys.JOINT).namesChecked();
-    List<Joint> read = joints.read(new JointReading(parts.names(), shop.machineNames())::read);
+    JointReading jointReading = new JointReading(parts.names(), shop.machineNames());
+    List<Joint> read = joints.read(jointReading::read);
     Work work = work(file, parts.names(), drafts);
     List<Before> before = new BeforeReading(kinds(joints, parts, work), read).read(file);
     SequenceReading sequence = new SequenceReading(joints.names(), read);
     Optional<WrittenOrder> order = sequence.order(file);
     List<RunGiven> runs = sequence.runs(Section.of(file, "runs", JointKeys.RUN));
-    checkGraph(parts, drafts, joints, read);
+    jointReading.ties().ifPresent(ties -> checkGraph(parts, drafts, ties));
     List<Part> placed = Placements.resolve(parts, book, drafts);
     if (!book.problems().isEmpty()) {
       return Optional.empty();
@@ -148,13 +149,8 @@ final class FileReading {
     return boxes;
   }
 
-  private void checkGraph(
-      Section parts, List<PartDraft> drafts, Section jointSection, List<Joint> joints) {
-    boolean jointsRead = joints.size() == jointSection.names().size();
-    if (!jointsRead) {
-      return;
-    }
-    PartGraph graph = new PartGraph(parts.names(), joints);
+  private void checkGraph(Section parts, List<PartDraft> drafts, List<JointReading.Tie> ties) {
+    PartGraph graph = new PartGraph(parts.names(), ties);
     Set<String> allowed = new TreeSet<>();
     drafts.stream().filter(PartDraft::loose).forEach(d -> allowed.add(d.name()));
     Set<String> read = new TreeSet<>();

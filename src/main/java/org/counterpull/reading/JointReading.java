@@ -1,5 +1,6 @@
 package org.counterpull.reading;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -18,6 +19,11 @@ final class JointReading {
 
   private final List<String> parts;
   private final List<String> machines;
+  private final List<Tie> ties = new ArrayList<>();
+  private boolean allTiesKnown = true;
+
+  /** That a joint holds two parts together, whatever else is wrong with it. */
+  record Tie(String joint, String first, String second) {}
 
   JointReading(List<String> parts, List<String> machines) {
     this.parts = parts;
@@ -26,6 +32,8 @@ final class JointReading {
 
   Optional<Joint> read(String name, Fields fields) {
     Optional<List<String>> between = fields.get("between").flatMap(this::between);
+    between.ifPresent(b -> ties.add(new Tie(name, b.get(0), b.get(1))));
+    allTiesKnown &= between.isPresent();
     Optional<WeldKind> weld = weld(name, fields);
     Optional<GivenSize> size = size(name, fields);
     Optional<List<Side>> sides = sides(name, fields);
@@ -62,6 +70,11 @@ final class JointReading {
             stitch,
             load,
             machine));
+  }
+
+  /** The ties of the joints read so far; empty when the parts of one of them aren't known. */
+  Optional<List<Tie>> ties() {
+    return allTiesKnown ? Optional.of(List.copyOf(ties)) : Optional.empty();
   }
 
   private Optional<List<String>> between(Value value) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.counterpull.weldment.Joint;
+import org.counterpull.reading.JointReading.Tie;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.Pseudograph;
@@ -12,13 +12,13 @@ import org.jgrapht.graph.Pseudograph;
 /** Parts as vertices, joints as edges: finds what is joined to nothing, and separate pieces. */
 final class PartGraph {
   private final List<String> parts;
-  private final Graph<String, Joint> graph = new Pseudograph<>(Joint.class);
+  private final Graph<String, Tie> graph = new Pseudograph<>(Tie.class);
 
-  PartGraph(List<String> parts, List<Joint> joints) {
+  PartGraph(List<String> parts, List<Tie> ties) {
     this.parts = parts;
     parts.forEach(graph::addVertex);
-    for (Joint joint : joints) {
-      graph.addEdge(joint.first(), joint.second(), joint);
+    for (Tie tie : ties) {
+      graph.addEdge(tie.first(), tie.second(), tie);
     }
   }
 

@@ -73,6 +73,13 @@ final class Problems {
         + "\"";
   }
 
+  /**
+   * As {@link #didYouMean}, without the search once so many problems are listed that it is lost.
+   */
+  String mend(String typed, Collection<String> known) {
+    return found.size() >= MOST ? "" : didYouMean(typed, known);
+  }
+
   /** The mend for a word that isn't known: the nearest ones, otherwise all of them. */
   static String didYouMean(String typed, Collection<String> known) {
     List<String> near = typed.length() > LONGEST_QUOTE ? List.of() : NearestNames.of(typed, known);

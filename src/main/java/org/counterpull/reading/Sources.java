@@ -1,5 +1,6 @@
 package org.counterpull.reading;
 
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -74,7 +75,6 @@ final class Sources {
     }
     underWay.add(path.toAbsolutePath().normalize());
     Value value = new Value(book, "include", include.get().value(), "shop.yaml");
-    Table merged = table;
     Table brought = new Table(table.place(), List.of());
     for (Value item : value.items()) {
       Optional<Table> one = included(item, path, shownAs, unit);
@@ -83,9 +83,8 @@ final class Sources {
         brought = merged(brought, one.get());
       }
     }
-    merged = merged(merged, brought);
     underWay.remove(underWay.size() - 1);
-    return merged;
+    return merged(table, brought);
   }
 
   private LengthUnit unit(Table table, LengthUnit otherwise) {
@@ -123,7 +122,7 @@ final class Sources {
     if (loaded.size() >= MOST_FILES) {
       return item.problem("more than " + MOST_FILES + " files are included", "fewer files");
     }
-    if (!java.nio.file.Files.isRegularFile(path)) {
+    if (!Files.isRegularFile(path)) {
       return item.problem(
           "there is no file " + Problems.quote(name), "the name of a file in this file's folder");
     }

@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -156,7 +155,7 @@ record Value(Notebook book, String path, Node node, String example) {
                   ? found
                   : problem(
                       Problems.quote(text) + " is not one of the words known here",
-                      Problems.didYouMean(text, words));
+                      book.problems().mend(text, words));
             });
   }
 
@@ -170,7 +169,7 @@ record Value(Notebook book, String path, Node node, String example) {
         ? Optional.of(text)
         : problem(
             "there is no " + kind + " called " + Problems.quote(text),
-            Problems.didYouMean(text, names));
+            book.problems().mend(text, names));
   }
 
   /** The items of a list; a single value counts as a list of one. */
@@ -260,8 +259,7 @@ record Value(Notebook book, String path, Node node, String example) {
     if (node instanceof Node.Refused) {
       return Optional.empty();
     }
-    BiFunction<String, String, Optional<Fields>> report = this::problem;
-    return report.apply(
+    return problem(
         Node.words(node) + " where " + keys.what() + " with its keys is expected",
         "{" + keys.keys().get(0).name() + ": " + keys.keys().get(0).example() + ", ...}");
   }
