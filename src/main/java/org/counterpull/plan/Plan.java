@@ -55,13 +55,22 @@ public record Plan(
   }
 
   /**
-   * Something that can't or mustn't be done.
+   * Something that can't or mustn't be done. Its texts end with a full stop.
    *
    * @param where joint, run, feature or machine
    * @param why the reason
    * @param wayForward what would change it
    */
-  public record Refusal(String where, String why, String wayForward) {}
+  public record Refusal(String where, String why, String wayForward) {
+    public Refusal {
+      why = sentence(why);
+      wayForward = sentence(wayForward);
+    }
+
+    private static String sentence(String text) {
+      return text.isEmpty() || text.endsWith(".") ? text : text + ".";
+    }
+  }
 
   /**
    * A caution.
