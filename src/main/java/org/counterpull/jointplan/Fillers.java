@@ -5,6 +5,7 @@ import org.counterpull.machine.WorkingPoint;
 import org.counterpull.procedure.BaseMaterial;
 import org.counterpull.procedure.Procedure;
 import org.counterpull.quantity.Printed;
+import org.counterpull.weldment.ShopMachine;
 
 /** Filler, gas and polarity that match steel and process. Common practice, no source. */
 final class Fillers {
@@ -23,14 +24,14 @@ final class Fillers {
   }
 
   /** Filler without a row: the usual one for the process. */
-  static Filler usual(WorkingPoint point, BaseMaterial material, String gas) {
+  static Filler usual(ShopMachine machine, WorkingPoint point, BaseMaterial material, String gas) {
     return new Filler(
         switch (material) {
           case STAINLESS_STEEL -> "308L";
           case ALUMINIUM -> "5356";
           case CARBON_STEEL ->
               switch (point.process()) {
-                case MMA -> "E7018";
+                case MMA -> machine.electrodes().stream().findFirst().orElse("E7018");
                 case FCAW -> "E71T-1";
                 case FCAW_S -> "E71T-11";
                 case MAG, MIG, TIG -> "ER70S-6";

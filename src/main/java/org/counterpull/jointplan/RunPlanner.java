@@ -3,6 +3,7 @@ package org.counterpull.jointplan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.Contact;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.cooling.WeldShape;
@@ -53,7 +54,7 @@ final class RunPlanner {
       Optional<Groove> groove) {
     MachineVerdict verdict = assessed.verdict();
     this.weldment = weldment;
-    this.procedures = procedures;
+    this.procedures = atHand(procedures, machine);
     this.joint = joint;
     this.contact = contact;
     this.needs = needs;
@@ -67,6 +68,22 @@ final class RunPlanner {
     this.preheat =
         PreheatChoice.of(steel, point.process(), needs.thickerMm(), heatInput, ambientC)
             .atLeast(verdict.preheatC());
+  }
+
+  /**
+   * The rows that the machine's electrodes can follow: a stick set welds with what the file names.
+   */
+  private static ProcedureBook atHand(ProcedureBook book, ShopMachine machine) {
+    if (machine.electrodes().isEmpty()) {
+      return book;
+    }
+    return new ProcedureBook(
+        book.rows().stream()
+            .filter(
+                row ->
+                    row.scope().process() != WeldingProcess.MMA
+                        || machine.electrodes().contains(row.electrode().classification()))
+            .toList());
   }
 
   PreheatChoice preheat() {
@@ -175,7 +192,7 @@ final class RunPlanner {
 
   private Filler filler(Optional<Procedure> row) {
     return row.map(r -> Fillers.of(r, point))
-        .orElseGet(() -> Fillers.usual(point, steel.baseMaterial(), gasWords()));
+        .orElseGet(() -> Fillers.usual(machine, point, steel.baseMaterial(), gasWords()));
   }
 
   private String gasWords() {

@@ -59,7 +59,8 @@ final class MachineReading {
                 wires.get(),
                 electrodes.get(),
                 gas.get()),
-            place));
+            place,
+            designations(fields, "electrodes")));
   }
 
   private static Optional<WeldingProcess> process(Value value) {
@@ -105,6 +106,29 @@ final class MachineReading {
     if (!fields.has("wire") && fed) {
       fields.book().assume(fields.path("wire"), "0.8 and 1.0 mm are at hand");
     }
+  }
+
+  /** What is written behind the diameters; nothing where a diameter stands alone. */
+  private static List<String> designations(Fields fields, String key) {
+    if (!fields.has(key)) {
+      return List.of();
+    }
+    return fields
+        .get(key)
+        .flatMap(v -> v.all(MachineReading::designation))
+        .orElse(List.of())
+        .stream()
+        .filter(text -> !text.isEmpty())
+        .distinct()
+        .toList();
+  }
+
+  private static Optional<String> designation(Value value) {
+    return value
+        .text()
+        .map(FILLER::matcher)
+        .filter(Matcher::matches)
+        .map(filler -> filler.group(2) == null ? "" : filler.group(2).strip());
   }
 
   private static Optional<Double> filler(Value value, double leastMm, double mostMm) {

@@ -1,5 +1,6 @@
 package org.counterpull.weldment;
 
+import java.util.List;
 import org.counterpull.machine.Machine;
 
 /**
@@ -7,7 +8,18 @@ import org.counterpull.machine.Machine;
  *
  * @param machine the power source
  * @param place where the work has to be brought; {@code "here"} for the bench
+ * @param electrodes designations of the covered electrodes at hand, such as E7018; empty where the
+ *     file names none
  */
-public record ShopMachine(Machine machine, String place) {
+public record ShopMachine(Machine machine, String place, List<String> electrodes) {
   public static final String HERE = "here";
+
+  public ShopMachine {
+    electrodes = List.copyOf(electrodes);
+  }
+
+  /** A machine whose electrodes are not named. */
+  public ShopMachine(Machine machine, String place) {
+    this(machine, place, List.of());
+  }
 }

@@ -61,6 +61,8 @@ class HingeBarPlanTest {
   void stickElectrodesAreCountedInPieces() {
     JsonNode filler = plan.json().get("consumables").get("fillers").get(0);
     assertThat(filler.get("pieces").asInt()).isPositive();
+    assertThat(filler.get("designation").asText()).isEqualTo("E7018");
+    assertThat(plan.json().get("consumables").get("fillers")).hasSize(1);
     assertThat(plan.json().get("consumables").get("gasLitres").get("value").asDouble()).isZero();
     assertThat(plan.texts(plan.json().get("runs"), "process")).containsOnly("mma");
   }
