@@ -49,7 +49,15 @@ record JointNeeds(
           "mm",
           "common practice, no source: 0.7 of the thinner wall, at most a flush fill (AWS D1.1)");
 
-  static JointNeeds of(Joint joint, Contact contact, List<WeldLine> lines) {
+  private static final Formula BY_LOAD =
+      new Formula(
+          "leg-for-load",
+          "leg that carries the load",
+          "mm",
+          "derived: least half millimetre that holds");
+
+  static JointNeeds of(
+      Joint joint, Contact contact, List<WeldLine> lines, Optional<LoadedJoint> load) {
     double thinner =
         lines.stream()
             .mapToDouble(l -> Math.min(l.firstWallMm(), l.secondWallMm()))
@@ -65,7 +73,9 @@ record JointNeeds(
     WeldSize size =
         flare
             ? flareSize(joint, lines, thinner)
-            : groove ? grooveSize(joint, thinner) : filletSize(joint, lines, thinner, thicker);
+            : groove
+                ? grooveSize(joint, thinner)
+                : filletSize(joint, lines, thinner, thicker, load);
     return new JointNeeds(thinner, thicker, size, flare, groove);
   }
 
@@ -78,7 +88,11 @@ record JointNeeds(
   }
 
   private static WeldSize filletSize(
-      Joint joint, List<WeldLine> lines, double thinner, double thicker) {
+      Joint joint,
+      List<WeldLine> lines,
+      double thinner,
+      double thicker,
+      Optional<LoadedJoint> load) {
     double faces = lines.get(0).dihedralDeg();
     if (joint.size().isPresent()) {
       double leg = joint.size().get().legMm(faces);
@@ -87,6 +101,20 @@ record JointNeeds(
     }
     Computed least = MinimumFillet.of(thicker);
     double leg = Math.min(least.value(), thinner);
+    double byLoad = load.map(l -> l.leastLegMm().orElse(thinner)).orElse(0.0);
+    if (byLoad > leg && leg < thinner) {
+      double wanted = Math.min(byLoad, thinner);
+      return new WeldSize(
+          Optional.of(BY_LOAD.result(wanted)),
+          FilletThroat.of(wanted, faces),
+          false,
+          byLoad > thinner
+              ? "as much as the thinner part can use: the load asks for more"
+              : "what the load asks for; the least for "
+                  + Printed.quantity(thicker, "mm")
+                  + " would be "
+                  + Printed.quantity(leg, "mm"));
+    }
     String reason =
         leg < least.value()
             ? "the least for " + Printed.quantity(thicker, "mm") + ", cut down to the thinner part"
@@ -148,6 +176,12 @@ record JointNeeds(
               + "): it costs metal, time and pull");
     }
     return List.of();
+  }
+
+  /** What the load does to the size that was chosen. */
+  LoadCheck check(LoadedJoint load) {
+    boolean full = groove && size.throat().value() >= thinnerMm - 1e-9;
+    return load.check(size, full, Math.min(MinimumFillet.legMm(thickerMm), thinnerMm));
   }
 
   /** The question for a machine, in one position. */

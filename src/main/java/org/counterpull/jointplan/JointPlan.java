@@ -22,6 +22,8 @@ import org.counterpull.weldment.Joint;
  * @param hardness expected highest hardness beside the weld, HV10; empty when unknown
  * @param preheat least temperature before welding, deg C, with what holds outside the box of its
  *     method
+ * @param loadCheck what the load does to the welds; empty where the file gives none, or where a
+ *     part's strength is not known here
  * @param notes what else must be known, in sentences
  * @param refusals what is asked for and can't be done here, in sentences
  * @param runs the runs, in the order of the contact's lines
@@ -37,6 +39,7 @@ public record JointPlan(
     List<Computed> carbonEquivalents,
     Optional<Computed> hardness,
     Computed preheat,
+    Optional<LoadCheck> loadCheck,
     List<String> notes,
     List<String> refusals,
     List<RunPlan> runs) {

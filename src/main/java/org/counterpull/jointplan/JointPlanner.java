@@ -55,7 +55,8 @@ public final class JointPlanner {
     }
     Part first = weldment.part(joint.first());
     SteelAtJoint steel = SteelAtJoint.of(first, weldment.part(joint.second()));
-    JointNeeds needs = JointNeeds.of(joint, contact, lines);
+    Optional<LoadedJoint> load = LoadedJoint.of(weldment, joint, chosen.lines());
+    JointNeeds needs = JointNeeds.of(joint, contact, lines, load);
     List<Assessed> assessed =
         weldment.machines().stream()
             .map(machine -> assess(machine, contact, needs, lines, steel, first))
@@ -64,8 +65,13 @@ public final class JointPlanner {
     Optional<ShopMachine> machine = choose(joint, verdicts);
     List<String> notes = new ArrayList<>(chosen.left());
     notes.addAll(needs.remarks());
+    Optional<LoadCheck> check = load.map(needs::check);
+    check.ifPresent(c -> notes.addAll(c.remarks()));
+    if (joint.loadN().isPresent() && check.isEmpty()) {
+      notes.add("its load is not checked: no strength is known here for its material");
+    }
     if (machine.isEmpty()) {
-      return unwelded(joint, contact, needs, verdicts, steel, notes, chosen.missed());
+      return unwelded(joint, contact, needs, verdicts, steel, check, notes, chosen.missed());
     }
     Assessed best = assessed.get(weldment.machines().indexOf(machine.get()));
     MachineVerdict verdict = best.verdict();
@@ -89,6 +95,7 @@ public final class JointPlanner {
         steel.carbonEquivalents(),
         cooling == null ? Optional.empty() : steel.hardness(Math.max(0.5, cooling.value())),
         preheat.least(),
+        check,
         notes,
         chosen.missed(),
         planned);
@@ -152,6 +159,7 @@ public final class JointPlanner {
       JointNeeds needs,
       List<MachineVerdict> verdicts,
       SteelAtJoint steel,
+      Optional<LoadCheck> check,
       List<String> notes,
       List<String> missed) {
     List<String> refused = new ArrayList<>(missed);
@@ -171,6 +179,7 @@ public final class JointPlanner {
         steel.carbonEquivalents(),
         Optional.empty(),
         preheat.least(),
+        check,
         notes,
         refused,
         List.of());

@@ -57,6 +57,16 @@ final class Refusals {
     for (String refused : joint.refusals()) {
       refusals.add(new Refusal(joint.joint().name(), refused, wayForward(joint)));
     }
+    joint
+        .loadCheck()
+        .ifPresent(
+            check ->
+                check
+                    .shortfall()
+                    .ifPresent(
+                        wrong ->
+                            refusals.add(
+                                new Refusal(joint.joint().name(), wrong, check.remedy()))));
     if (joint.machine().isEmpty()) {
       return;
     }

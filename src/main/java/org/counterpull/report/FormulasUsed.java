@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.jointplan.LoadCheck;
 import org.counterpull.jointplan.PassPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.plan.Plan;
@@ -62,6 +63,18 @@ final class FormulasUsed {
     count(joint.size().throat(), joint.preheat());
     joint.carbonEquivalents().forEach(this::count);
     joint.hardness().ifPresent(this::count);
+    joint.loadCheck().ifPresent(this::load);
+  }
+
+  private void load(LoadCheck check) {
+    count(check.utilisation(), check.countedMm());
+    check.leastLeg().ifPresent(this::count);
+    check.leastThroat().ifPresent(this::count);
+    check.standOffMm().ifPresent(this::count);
+    for (LoadCheck.Way way : check.ways()) {
+      count(way.lineForce(), way.simplified(), way.allowable(), way.besideWeld());
+      way.directional().ifPresent(this::count);
+    }
   }
 
   private void run(RunPlan run) {

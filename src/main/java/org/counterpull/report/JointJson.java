@@ -45,6 +45,9 @@ final class JointJson {
     node.set("carbonEquivalents", list(joint.carbonEquivalents(), JsonValues::computed));
     node.set("hardness", computed(joint.hardness()));
     node.set("preheat", computed(joint.preheat()));
+    node.set(
+        "load",
+        joint.loadCheck().<JsonNode>map(LoadJson::check).orElse(JsonValues.NODES.nullNode()));
     node.set("notes", texts(joint.notes()));
     node.set("refusals", texts(joint.refusals()));
     node.set("runs", texts(joint.runs().stream().map(RunPlan::name).toList()));

@@ -222,6 +222,14 @@ final class PlanWords {
     Shown size = new PlanTables(plan, measures).size(joint);
     lines.add(
         new Line("size", new Shown(size.first() + ". " + joint.size().reason(), size.other())));
+    joint
+        .loadCheck()
+        .ifPresent(
+            c ->
+                lines.add(
+                    new Line(
+                        "load",
+                        Math.round(100 * c.utilisation().value()) + " % used, " + c.governs())));
     joint.machine().ifPresent(machine -> lines.add(new Line("machine", machine)));
     joint
         .filler()

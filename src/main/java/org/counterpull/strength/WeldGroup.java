@@ -2,6 +2,7 @@ package org.counterpull.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -60,6 +61,13 @@ public record WeldGroup(List<LineWeld> welds) {
     return secondMomentMm3(axis) / Require.positive("distance from the axis", furthest, "mm");
   }
 
+  /** True where the group can hold a force on a line of action: see {@link #forces}. */
+  public boolean holds(Vector3D forceN, Vector3D at) {
+    return free()
+        .map(line -> unheldNmm(line, at.subtract(centroid()).crossProduct(forceN)) == 0)
+        .orElse(true);
+  }
+
   /**
    * Force per length at every station.
    *
@@ -103,21 +111,35 @@ public record WeldGroup(List<LineWeld> welds) {
         .subtract(second);
   }
 
+  /** The only line about which nothing keeps the part from turning. */
+  private Optional<Vector3D> free() {
+    SingularValueDecomposition parts = new SingularValueDecomposition(turning());
+    double[] stiffness = parts.getSingularValues();
+    return stiffness[2] > NO_STIFFNESS * stiffness[0]
+        ? Optional.empty()
+        : Optional.of(new Vector3D(parts.getV().getColumn(2)));
+  }
+
+  /** Moment about the free line, 0 where it is nothing but rounding. */
+  private static double unheldNmm(Vector3D line, Vector3D momentNmm) {
+    double aboutLine = momentNmm.dotProduct(line);
+    return Math.abs(aboutLine) > 1e-6 * Math.max(1, momentNmm.getNorm()) ? aboutLine : 0;
+  }
+
   private Vector3D turn(Vector3D momentNmm) {
     RealMatrix turning = turning();
-    SingularValueDecomposition parts = new SingularValueDecomposition(turning);
-    double largest = parts.getSingularValues()[0];
-    if (parts.getSingularValues()[2] > NO_STIFFNESS * largest) {
-      return new Vector3D(parts.getSolver().getInverse().operate(momentNmm.toArray()));
+    Optional<Vector3D> line = free();
+    if (line.isEmpty()) {
+      return new Vector3D(MatrixUtils.inverse(turning).operate(momentNmm.toArray()));
     }
-    Vector3D line = new Vector3D(parts.getV().getColumn(2));
-    double aboutLine = momentNmm.dotProduct(line);
-    if (Math.abs(aboutLine) > 1e-6 * Math.max(1, momentNmm.getNorm())) {
+    double unheld = unheldNmm(line.get(), momentNmm);
+    if (unheld != 0) {
       throw new IllegalArgumentException(
           "moment about the only line of weld is "
-              + Math.round(aboutLine)
+              + Math.round(unheld)
               + " N mm: one straight weld carries none, its root would open");
     }
-    return new Vector3D(1 / largest, momentNmm);
+    // Square to a straight line the stiffness is the same in every direction: half the trace.
+    return new Vector3D(2 / turning.getTrace(), momentNmm);
   }
 }

@@ -268,6 +268,7 @@ public final class Job {
               List.of(),
               Optional.empty(),
               number(preheats.getOrDefault(joint.name(), AMBIENT_C), "C"),
+              Optional.empty(),
               List.of(),
               List.of(),
               here));

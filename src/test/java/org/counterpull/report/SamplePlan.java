@@ -355,6 +355,7 @@ final class SamplePlan {
             List.of(number("cet", 0.25, "%")),
             Optional.of(number("haz-hardness", 304, "HV10")),
             number("preheat-cet", 20, "C"),
+            Optional.empty(),
             List.of("Wrap the ends."),
             List.of(),
             both));
