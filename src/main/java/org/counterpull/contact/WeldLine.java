@@ -48,6 +48,24 @@ public record WeldLine(
     positions = Collections.unmodifiableMap(new EnumMap<>(positions));
   }
 
+  /** The same line welded from its other end. */
+  public WeldLine reversed() {
+    return new WeldLine(
+        run,
+        joint,
+        side,
+        path.reversed(),
+        opening,
+        dihedralDeg,
+        shape,
+        firstWallMm,
+        secondWallMm,
+        flareRadiusMm,
+        gapMm,
+        positions,
+        reach);
+  }
+
   /** ISO 6947 position for the weldment as drawn. */
   public WeldingPosition position() {
     return positions.get(Lay.AS_DRAWN);

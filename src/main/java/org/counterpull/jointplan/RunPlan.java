@@ -45,6 +45,24 @@ public record RunPlan(
     passes = List.copyOf(passes);
   }
 
+  /** The same run welded from the other end of its line. */
+  public RunPlan reversed() {
+    return new RunPlan(
+        line.reversed(),
+        machine,
+        place,
+        lay,
+        position,
+        process,
+        transfer,
+        procedure,
+        filler,
+        weldedMm,
+        passes,
+        preheatC,
+        interpassMaxC);
+  }
+
   /** Name of the run. */
   public String name() {
     return line.run();

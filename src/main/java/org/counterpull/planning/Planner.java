@@ -64,7 +64,7 @@ public final class Planner {
         refusals,
         Cautions.apply(weldment, joints),
         joints,
-        order.runs(),
+        order.runs().stream().map(run -> Directed.of(weldment, run)).toList(),
         preheat(joints, weldment.surroundings().ambientC()),
         order.operations(),
         order.precedence(),

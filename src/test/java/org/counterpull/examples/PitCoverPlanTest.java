@@ -141,4 +141,28 @@ class PitCoverPlanTest {
     assertThat(check.get("tolerance").get("value").asDouble()).isEqualTo(4.5);
     assertThat(check.get("expected").isNull()).isTrue();
   }
+
+  /** The words of a step and the direction of its line say the same: the rails lie along x. */
+  @Test
+  void aRunStartsAtTheEndThatItsStepNames() {
+    int compared = 0;
+    for (JsonNode step : plan.json().get("operations")) {
+      String name = step.get("run").asText();
+      String what = step.get("what").asText();
+      boolean fromLeft = what.endsWith("from the left");
+      boolean along =
+          step.get("id").asText().equals("weld:" + name)
+              && name.startsWith("corner-f")
+              && (fromLeft || what.endsWith("from the right"));
+      if (along) {
+        // The sides lie along y: their left end is the front of the weldment.
+        JsonNode run = plan.run(name);
+        double from = run.get("start").get(1).asDouble();
+        double to = run.get("end").get(1).asDouble();
+        assertThat(to > from).as(what).isEqualTo(fromLeft);
+        compared++;
+      }
+    }
+    assertThat(compared).isPositive();
+  }
 }
