@@ -28,7 +28,11 @@ record Bay(Region room, Point outwards, Point faceFrom, Point faceTo, RunPlan ru
    */
   record Bead(Region shape, int pass) {}
 
-  /** The beads, layer by layer: each layer takes the area of its passes, each bead its share. */
+  /**
+   * The beads, layer by layer: each layer takes the area of its passes, each bead its share. Where
+   * room and cap hold less than all beads, because some of the metal is melted wall, all are drawn
+   * smaller alike.
+   */
   List<Bead> beads() {
     double total = run.passes().stream().mapToDouble(p -> p.area().value()).sum();
     Region filled = capped(total);
@@ -37,10 +41,11 @@ record Bay(Region room, Point outwards, Point faceFrom, Point faceTo, RunPlan ru
       layers.computeIfAbsent(pass.layer(), k -> new ArrayList<>()).add(pass);
     }
     List<Bead> beads = new ArrayList<>();
+    double share = Math.min(1, filled.areaMm2() / total);
     double below = 0;
     double from = Double.NEGATIVE_INFINITY;
     for (List<PassPlan> layer : layers.values()) {
-      below += layer.stream().mapToDouble(p -> p.area().value()).sum();
+      below += share * layer.stream().mapToDouble(p -> p.area().value()).sum();
       double to = filled.levelOf(outwards, below);
       Region slice = filled.below(outwards, to);
       slice = from == Double.NEGATIVE_INFINITY ? slice : slice.above(outwards, from);

@@ -52,7 +52,7 @@ final class ButtSketch {
   }
 
   SectionSketch sketch() {
-    double reach = half + (firstDepth + 1) * Math.max(leftSlope, rightSlope) + 1.2 * t + 8;
+    double reach = half + (firstDepth + 1) * Math.max(leftSlope, rightSlope) + 0.6 * t + 4;
     List<Wall> walls = List.of(plate(-1, leftSlope, reach), plate(1, rightSlope, reach));
     List<Bay> bays = new ArrayList<>();
     if (firstDepth <= 0) {

@@ -14,8 +14,8 @@ import org.counterpull.markup.Markup;
 public final class JointSection {
   private static final double WIDTH = 340;
   private static final double MOST_HEIGHT = 250;
-  private static final double RIM_X = 62;
-  private static final double RIM_Y = 46;
+  private static final double RIM_X = 58;
+  private static final double RIM_Y = 52;
   private static final double TEXT = 14;
 
   private final SectionSketch sketch;

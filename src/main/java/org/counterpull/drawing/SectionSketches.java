@@ -81,8 +81,8 @@ final class SectionSketches {
     double leg = legMm(firstRun);
     double half = firstMm / 2;
     double gap = joint.preparation().rootGapMm();
-    double reach = half + Math.max(1.6 * leg, 1.1 * secondMm) + 3;
-    double tall = Math.max(2.2 * leg, 1.3 * firstMm) + 5;
+    double reach = half + 1.5 * leg + 6;
+    double tall = Math.max(1.9 * leg, joint.preparation().firstDepthMm()) + 9;
     double firstDepth = Math.min(joint.preparation().firstDepthMm(), firstMm);
     double secondDepth =
         Math.min(joint.preparation().secondDepthMm(), Math.max(0, firstMm - firstDepth));
@@ -275,7 +275,7 @@ final class SectionSketches {
     List<Bay> bays = new ArrayList<>();
     bays.add(flareBay(1, radius, centre, firstRun));
     secondRun.ifPresent(run -> bays.add(flareBay(-1, radius, centre, run)));
-    double reach = 1.5 * radius + 3;
+    double reach = 1.25 * radius + 3;
     List<Wall> walls =
         List.of(
             Wall.solid(
@@ -296,10 +296,10 @@ final class SectionSketches {
         new Dimension(new Point(reach, 0), new Point(reach, flat), RIGHT, 1.2, mm("t", flat)));
     dimensions.add(
         new Dimension(
-            new Point(-radius, centre.y()),
-            new Point(radius, centre.y()),
+            new Point(-radius, centre.y() - radius),
+            new Point(radius, centre.y() - radius),
             UP,
-            0,
+            2,
             mm("diameter", 2 * radius)));
     return new SectionSketch(walls, bays, dimensions);
   }

@@ -22,6 +22,7 @@ public final class TimeChart {
   private static final double BAND = 34;
   private static final double LINE_GAP = 40;
   private static final int MOST_CAUSES = 5;
+  private static final double PLACE_PX = 170;
 
   private final Plan plan;
   private final double width;
@@ -43,7 +44,7 @@ public final class TimeChart {
     Set<String> names = new LinkedHashSet<>();
     plan.operations().forEach(t -> names.add(t.operation().place()));
     places = List.copyOf(names);
-    left = places.size() > 1 ? (narrow ? 8 : 110) : 8;
+    left = places.size() > 1 && !narrow ? PLACE_PX : 8;
     for (Timed timed : plan.operations()) {
       if (waits(timed.operation().kind())) {
         causes.merge(cause(timed.operation()), timed.endS() - timed.startS(), Double::sum);
@@ -134,9 +135,11 @@ public final class TimeChart {
     for (int i = 0; i < places.size() && places.size() > 1; i++) {
       double middle = y + (i + 0.5) * BAND;
       if (narrow) {
-        sheet.text(new Point(left, y + i * BAND + 8), places.get(i), 11, "start", Sheet.INK);
+        String place = shortened(places.get(i), width - 16, 12);
+        sheet.text(new Point(left, y + i * BAND + 8), place, 12, "start", Sheet.INK);
       } else {
-        sheet.text(new Point(left - 8, middle + 5), places.get(i), text, "end", Sheet.INK);
+        String place = shortened(places.get(i), left - 12, text);
+        sheet.text(new Point(left - 8, middle + 5), place, text, "end", Sheet.INK);
       }
     }
   }
@@ -220,11 +223,14 @@ public final class TimeChart {
       double y = top + i * (text + 10);
       String fill = i == 0 ? Sheet.INK : i == 1 ? "#dedede" : "url(#" + id + "-wait)";
       sheet.box(new Point(8, y), 26, text, 0, fill, Sheet.INK);
-      int most = (int) ((width - 50) / Sheet.textWidth("x", text));
-      String line = lines.get(i);
-      String shown = line.length() <= most ? line : line.substring(0, most - 1) + "\u2026";
+      String shown = shortened(lines.get(i), width - 50, text);
       sheet.text(new Point(42, y + text * 0.85), shown, text, "start", Sheet.INK);
     }
+  }
+
+  private static String shortened(String line, double room, double size) {
+    int most = (int) (room / Sheet.textWidth("x", size));
+    return line.length() <= most ? line : line.substring(0, most - 1) + "\u2026";
   }
 
   private static String minutes(double seconds) {

@@ -43,8 +43,8 @@ final class View {
     scale =
         Math.min((width - 2 * rim) / Math.max(1, right - left), most / Math.max(1, bottom - top));
     double spare = width - 2 * rim - scale * (right - left);
-    double needed = scale * (bottom - top) + 2 * rim + HEAD_PX + 22;
-    height = Math.max(needed, narrow() ? Math.min(420, 22.0 * labels) : 0);
+    double needed = scale * (bottom - top) + 2 * rim + HEAD_PX + footPx();
+    height = Math.max(needed, narrow() ? footPx() + Math.min(420, 22.0 * labels) : 0);
     double lower = (height - needed) / 2;
     shift = new Point(rim + spare / 2 - scale * left, rim + HEAD_PX + lower - scale * top);
   }
@@ -136,10 +136,8 @@ final class View {
       double size,
       List<Stroke> welds,
       List<Stroke> edges) {
-    List<Stroke> keepOff = new ArrayList<>(welds);
-    keepOff.addAll(compassStrokes());
     List<Point> places =
-        new LabelPlacement(HEAD_PX, width, height - 4, keepOff, edges).place(wanted);
+        new LabelPlacement(HEAD_PX, width, height - footPx(), welds, edges).place(wanted);
     for (int i = 0; i < places.size(); i++) {
       sheet.line(wanted.get(i).anchor(), places.get(i), Sheet.INK, 1);
     }
@@ -156,12 +154,17 @@ final class View {
     sheet.bold(new Point(4, 17), what + camera.words(), narrow() ? 14 : 16, "start");
   }
 
+  /** Height of the strip at the bottom that belongs to the axes. */
+  private double footPx() {
+    return 2 * compassArm();
+  }
+
   private double compassArm() {
     return narrow() ? 20 : 26;
   }
 
   private Point compassMiddle() {
-    return new Point(width - compassArm() - 54, height - compassArm() * 1.5);
+    return new Point(width - compassArm() - 54, height - compassArm() * 1.25);
   }
 
   private Point compassTip(Vector3D axis) {
@@ -170,18 +173,6 @@ final class View {
 
   private static List<Vector3D> axes() {
     return List.of(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K);
-  }
-
-  /** The arms and their words, for labels to keep away from. */
-  private List<Stroke> compassStrokes() {
-    return axes().stream()
-        .map(
-            axis -> {
-              Point tip = compassTip(axis);
-              Point out = tip.minus(compassMiddle()).unit().times(24);
-              return new Stroke(compassMiddle(), tip.plus(out));
-            })
-        .toList();
   }
 
   /** Which way is right, back and up. */
