@@ -34,7 +34,8 @@ record LoadWords(
     remarks.add(
         "the load is taken as the working load, steady, "
             + point.words()
-            + ", in any direction; EN 1993-1-8 is checked with 1.5 times as much; shock, fatigue and"
+            + (point.at().isPresent() ? ", in any direction square to it" : ", in any direction")
+            + "; EN 1993-1-8 is checked with 1.5 times as much; shock, fatigue and"
             + " the bending of the parts themselves are not in it");
     standOff
         .filter(s -> worst.utilisation() <= 1)

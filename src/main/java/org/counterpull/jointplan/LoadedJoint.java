@@ -91,7 +91,7 @@ final class LoadedJoint {
   private OptionalDouble least(DoubleFunction<ToDoubleFunction<WeldLine>> throatOfSize) {
     for (double size = 2 * STEP_MM; size <= LARGEST_MM; size += STEP_MM) {
       LoadedWelds welds = welds(throatOfSize.apply(size), false);
-      if (welds.group().isPresent() && worst(ways(welds, place(welds))).utilisation() <= 1) {
+      if (welds.counted().isPresent() && worst(ways(welds, place(welds))).utilisation() <= 1) {
         return OptionalDouble.of(size);
       }
     }
@@ -119,9 +119,8 @@ final class LoadedJoint {
         size.leg().isPresent()
             ? line -> throatMm(size.leg().get().value(), line)
             : line -> size.throat().value();
-    LoadedWelds counted = welds(throatOf, full);
-    boolean counts = counted.group().isPresent();
-    LoadedWelds welds = counts ? counted : LoadedWelds.uncounted(lines, throatOf, strength);
+    LoadedWelds welds = welds(throatOf, full);
+    boolean counts = welds.counted().isPresent();
     Vector3D at = place(welds);
     List<LoadCheck.Way> ways = ways(welds, at);
     LoadCheck.Way worst = worst(ways);
@@ -137,7 +136,7 @@ final class LoadedJoint {
                         size.leg().isPresent()
                             ? Optional.empty()
                             : computed(THROAT, leastThroatMm()));
-    boolean bends = !heldEverywhere(welds.group().orElseThrow(), at);
+    boolean bends = !heldEverywhere(welds.group(), at);
     Optional<Computed> standOff = point.at().isPresent() ? Optional.empty() : standOff(welds);
     LoadWords words = new LoadWords(size, worst, leastLeg, leastThroat, leastLegMm, full);
     List<String> remarks = new ArrayList<>(strength.remarks());
@@ -148,7 +147,7 @@ final class LoadedJoint {
         USE.result(worst.utilisation()),
         words.governs(),
         ways,
-        EffectiveLength.EN.result(counts ? counted.group().get().lengthMm() : 0),
+        EffectiveLength.EN.result(welds.counted().map(WeldGroup::lengthMm).orElse(0.0)),
         leastLeg,
         leastThroat,
         standOff,
@@ -162,12 +161,12 @@ final class LoadedJoint {
   }
 
   private Vector3D place(LoadedWelds welds) {
-    return point.at().orElseGet(() -> welds.group().orElseThrow().centroid());
+    return point.at().orElseGet(() -> welds.group().centroid());
   }
 
   /** A direction that the group can't hold is worked through its middle and said apart. */
   private List<LoadCheck.Way> ways(LoadedWelds welds, Vector3D at) {
-    WeldGroup group = welds.group().orElseThrow();
+    WeldGroup group = welds.group();
     return point.directions().stream()
         .map(
             d -> {
@@ -204,7 +203,7 @@ final class LoadedJoint {
   }
 
   private boolean holdsAt(LoadedWelds welds, double standOffMm) {
-    WeldGroup group = welds.group().orElseThrow();
+    WeldGroup group = welds.group();
     Vector3D at = group.centroid().add(point.out().scalarMultiply(standOffMm));
     return heldEverywhere(group, at) && worst(ways(welds, at)).utilisation() <= 1;
   }

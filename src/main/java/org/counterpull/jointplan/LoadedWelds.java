@@ -5,11 +5,11 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.contact.LinePath;
 import org.counterpull.contact.WeldLine;
+import org.counterpull.fillet.FilletThroat;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.strength.AwsFilletStress;
@@ -44,8 +44,10 @@ final class LoadedWelds {
       use("load-use-base-metal", "metal beside the weld", "from memory: AISC 360, J4.2");
 
   private final LoadStrength strength;
-  private final Map<LineWeld, Stretch> stretches;
-  private final Optional<WeldGroup> group;
+  private final Map<LineWeld, Stretch> stretches = new IdentityHashMap<>();
+  private final WeldGroup whole;
+  private final Optional<WeldGroup> counted;
+  private final Optional<WeldGroup> ofFourLegs;
 
   /** A stretch of weld: the line that it is part of, its throat and whether that is the part. */
   private record Stretch(WeldLine line, double throatMm, int faces, boolean full) {}
@@ -60,7 +62,8 @@ final class LoadedWelds {
    * @param lines where they run
    * @param stitches empty for continuous welds
    * @param throatOf throat at a line, mm
-   * @param full true where the throat is the whole part
+   * @param full true where the throat is the whole part: it runs out on the part's own ends, and
+   *     nothing is taken off there
    */
   LoadedWelds(
       List<WeldLine> lines,
@@ -68,40 +71,28 @@ final class LoadedWelds {
       ToDoubleFunction<WeldLine> throatOf,
       boolean full,
       LoadStrength strength) {
-    // A groove as deep as the part runs out on the part's own ends: nothing is taken off there.
-    this(
-        lines,
-        throatOf,
-        (line, throat) -> WeldSlices.counted(line.path(), stitches, full ? 0 : throat),
-        full,
-        strength);
-  }
-
-  private LoadedWelds(
-      List<WeldLine> lines,
-      ToDoubleFunction<WeldLine> throatOf,
-      BiFunction<WeldLine, Double, List<LineWeld>> counted,
-      boolean full,
-      LoadStrength strength) {
     this.strength = strength;
-    this.stretches = new IdentityHashMap<>();
-    List<LineWeld> welds = new ArrayList<>();
+    List<LineWeld> counting = new ArrayList<>();
+    List<LineWeld> all = new ArrayList<>();
+    List<LineWeld> longOnes = new ArrayList<>();
     for (WeldLine line : lines) {
       double throat = throatOf.applyAsDouble(line);
       int faces = faces(line, lines);
-      for (LineWeld weld : counted.apply(line, throat)) {
-        welds.add(weld);
-        stretches.put(weld, new Stretch(line, full ? throat / faces : throat, faces, full));
-      }
+      Stretch stretch = new Stretch(line, full ? throat / faces : throat, faces, full);
+      List<LineWeld> here = WeldSlices.whole(line.path(), stitches);
+      here.forEach(weld -> stretches.put(weld, stretch));
+      all.addAll(here);
+      List<LineWeld> counted = full ? here : WeldSlices.counted(line.path(), stitches, throat);
+      counted.forEach(weld -> stretches.put(weld, stretch));
+      counting.addAll(counted);
+      double leg = throat / FilletThroat.perLeg(90);
+      List<LineWeld> four = full ? here : WeldSlices.ofFourLegs(line.path(), stitches, leg);
+      four.forEach(weld -> stretches.put(weld, stretch));
+      longOnes.addAll(four);
     }
-    this.group = welds.isEmpty() ? Optional.empty() : Optional.of(new WeldGroup(welds));
-  }
-
-  /** The same with every line over its whole length, where none is long enough to count. */
-  static LoadedWelds uncounted(
-      List<WeldLine> lines, ToDoubleFunction<WeldLine> throatOf, LoadStrength strength) {
-    return new LoadedWelds(
-        lines, throatOf, (line, throat) -> WeldSlices.whole(line.path()), false, strength);
+    this.whole = new WeldGroup(all);
+    this.ofFourLegs = longOnes.isEmpty() ? Optional.empty() : Optional.of(new WeldGroup(longOnes));
+    this.counted = counting.isEmpty() ? Optional.empty() : Optional.of(new WeldGroup(counting));
   }
 
   /** Both sides of one wall are welded: it carries what both bring. */
@@ -122,24 +113,32 @@ final class LoadedWelds {
         && Math.abs(between.dotProduct(along)) < middle;
   }
 
-  /** Empty where no stretch is long enough to count. */
-  Optional<WeldGroup> group() {
-    return group;
+  /** What counts by EN 1993-1-8; empty where no stretch is long enough. */
+  Optional<WeldGroup> counted() {
+    return counted;
   }
 
-  /** What a force does; the group must not be empty. */
+  /** What counts, or all of the welds where nothing does. */
+  WeldGroup group() {
+    return counted.orElse(whole);
+  }
+
+  /**
+   * What a force does. AWS and AISC count the whole length of welds of four legs and more, EN
+   * 1993-1-8 what is left of the length: each rule is worked with its own.
+   */
   LoadCheck.Way way(String direction, Vector3D forceN, Vector3D at) {
-    List<StationForce> forces = group.orElseThrow().forces(forceN, at);
-    double simplified = most(forces, this::simplified);
-    double allowable = most(forces, this::allowable);
-    double beside = most(forces, this::beside);
+    List<StationForce> forces = group().forces(forceN, at);
+    WeldGroup american = ofFourLegs.orElse(whole);
+    List<StationForce> onWhole =
+        american.forces(forceN, american.holds(forceN, at) ? at : american.centroid());
     return new LoadCheck.Way(
         direction,
         WorstLineForce.of(forces),
-        SIMPLIFIED.result(simplified),
+        SIMPLIFIED.result(most(forces, this::simplified)),
         directional(forces),
-        ALLOWABLE.result(allowable),
-        BESIDE.result(beside));
+        ALLOWABLE.result(most(onWhole, this::allowable)),
+        BESIDE.result(most(onWhole, this::beside)));
   }
 
   private static double most(List<StationForce> forces, ToDoubleFunction<StationForce> use) {

@@ -18,42 +18,59 @@ final class WeldSlices {
    *
    * @param path where the weld runs
    * @param stitches empty for a weld along the whole path
-   * @param throatMm taken off at each open end; 0 where all of it counts
+   * @param throatMm taken off at each open end
    */
   static List<LineWeld> counted(LinePath path, Optional<Intermittent> stitches, double throatMm) {
-    double length = path.lengthMm();
-    if (stitches.isEmpty()) {
-      return slice(path, 0, length, throatMm, isRing(path) ? 0 : 2);
-    }
-    double stitch = Math.min(length, stitches.get().lengthMm());
-    double pitch = stitches.get().lengthMm() + stitches.get().clearMm();
+    int openEnds = stitches.isEmpty() && isRing(path) ? 0 : 2;
     List<LineWeld> welds = new ArrayList<>();
-    for (double from = 0; from + stitch <= length + 1e-9; from += pitch) {
-      welds.addAll(slice(path, from, from + stitch, throatMm, 2));
+    for (Stretch stretch : stretches(path, stitches)) {
+      double length = stretch.toMm - stretch.fromMm;
+      double counted = EffectiveLength.en(length, throatMm, openEnds).value();
+      if (counted > 0) {
+        double from = stretch.fromMm + (length - counted) / 2;
+        welds.addAll(pieces(path, from, from + counted));
+      }
     }
     return welds;
   }
 
-  /** All of a path. */
-  static List<LineWeld> whole(LinePath path) {
-    return pieces(path, 0, path.lengthMm());
+  /**
+   * What AISC 360 J2.2b counts at its full leg: stretches of four legs and more. A shorter one
+   * would count with a quarter of its length for a leg; it is left out, on the safe side.
+   */
+  static List<LineWeld> ofFourLegs(LinePath path, Optional<Intermittent> stitches, double legMm) {
+    return stretches(path, stitches).stream()
+        .filter(s -> s.toMm - s.fromMm >= 4 * legMm - 1e-9)
+        .flatMap(s -> pieces(path, s.fromMm, s.toMm).stream())
+        .toList();
+  }
+
+  /** All of a weld. */
+  static List<LineWeld> whole(LinePath path, Optional<Intermittent> stitches) {
+    return stretches(path, stitches).stream()
+        .flatMap(s -> pieces(path, s.fromMm, s.toMm).stream())
+        .toList();
+  }
+
+  /** A stretch that is welded without a break. */
+  private record Stretch(double fromMm, double toMm) {}
+
+  private static List<Stretch> stretches(LinePath path, Optional<Intermittent> stitches) {
+    double length = path.lengthMm();
+    if (stitches.isEmpty()) {
+      return List.of(new Stretch(0, length));
+    }
+    double stitch = Math.min(length, stitches.get().lengthMm());
+    double pitch = stitches.get().lengthMm() + stitches.get().clearMm();
+    List<Stretch> stretches = new ArrayList<>();
+    for (double from = 0; from + stitch <= length + 1e-9; from += pitch) {
+      stretches.add(new Stretch(from, Math.min(length, from + stitch)));
+    }
+    return stretches;
   }
 
   private static boolean isRing(LinePath path) {
     return path.start().distance(path.end()) < 1e-6 * path.lengthMm();
-  }
-
-  private static List<LineWeld> slice(
-      LinePath path, double fromMm, double toMm, double throatMm, int openEnds) {
-    if (throatMm == 0) {
-      return pieces(path, fromMm, toMm);
-    }
-    double counted = EffectiveLength.en(toMm - fromMm, throatMm, openEnds).value();
-    if (counted <= 0) {
-      return List.of();
-    }
-    double from = fromMm + (toMm - fromMm - counted) / 2;
-    return pieces(path, from, from + counted);
   }
 
   private static List<LineWeld> pieces(LinePath path, double fromMm, double toMm) {

@@ -164,4 +164,27 @@ class LoadCheckTest {
     assertThat(plan.loadCheck()).isEqualTo(Optional.empty());
     assertThat(plan.notes()).anyMatch(n -> n.startsWith("its load is not checked"));
   }
+
+  /**
+   * AISC 360 J2.2b, from memory: a weld counts at its full leg from four legs on. A block of 60 x
+   * 15 with leg 8 has two ends of 15 mm, less than 32: by the American rule it carries what its two
+   * long sides carry alone, and the same load uses it as much without its ends.
+   */
+  @Test
+  void endsShorterThanFourLegsCarryNothingByTheAmericanRule() {
+    LoadCheck with = stub("[front, back, left, right]");
+    LoadCheck without = stub("[front, back]");
+    for (Way way : with.ways()) {
+      assertThat(way.allowable().value())
+          .isCloseTo(way(without, way.direction()).allowable().value(), within(1e-9));
+    }
+  }
+
+  private LoadCheck stub(String sides) {
+    String file =
+        tab("leg: 8, load: 5 kN", "")
+            .replace("flat 60 x 10", "flat 60 x 15")
+            .replace("sides: [front, back]", "sides: " + sides);
+    return PlannedJoints.of(folder, file).get(0).loadCheck().orElseThrow();
+  }
 }
