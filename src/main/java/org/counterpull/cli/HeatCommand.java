@@ -1,6 +1,5 @@
 package org.counterpull.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,7 +16,6 @@ import org.counterpull.procedure.ProcedureBook;
 import org.counterpull.quantity.QuantityException;
 import org.counterpull.quantity.QuantityParser;
 import org.counterpull.report.HeatReport;
-import org.counterpull.report.OutputFolder;
 import org.counterpull.weldment.Weldment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -95,7 +93,7 @@ final class HeatCommand implements Callable<Integer> {
     HeatAnswer answer = job.answer(untilS, shown);
     shown.done();
     HeatReport report = new HeatReport(answer);
-    List<Path> files = write(report);
+    List<Path> files = Outputs.write(folder, file, "heat", report.files());
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.println(report.json().stripTrailing());
@@ -147,25 +145,5 @@ final class HeatCommand implements Callable<Integer> {
 
   private static ProcedureBook book() {
     return ProceduresCommand.book(null);
-  }
-
-  private List<Path> write(HeatReport report) {
-    Path target = folder == null ? Path.of(baseName() + "-heat") : folder;
-    try {
-      return new OutputFolder(target).write(report.files());
-    } catch (IOException e) {
-      throw new BadInput(
-          "--out: nothing can be written to "
-              + target
-              + ": "
-              + e.getMessage()
-              + "\nTry: a folder that you may write to");
-    }
-  }
-
-  private String baseName() {
-    String name = file.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
   }
 }

@@ -1,13 +1,11 @@
 package org.counterpull.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.counterpull.plan.Plan;
 import org.counterpull.planning.Planner;
-import org.counterpull.report.OutputFolder;
 import org.counterpull.report.PlanReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -53,32 +51,12 @@ final class PlanCommand implements Callable<Integer> {
         new Planner(ProceduresCommand.book(procedures))
             .plan(sound.weldment(), sound.contacts(), seed);
     PlanReport report = new PlanReport(plan, sound.units());
-    List<Path> files = write(report);
+    List<Path> files = Outputs.write(folder, file, "plan", report.files());
     PrintWriter out = spec.commandLine().getOut();
     out.println(
         json
             ? report.json().stripTrailing()
             : report.summary(files.stream().map(Path::toString).toList()).stripTrailing());
     return plan.refusals().isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
-  }
-
-  private List<Path> write(PlanReport report) {
-    Path target = folder == null ? Path.of(baseName() + "-plan") : folder;
-    try {
-      return new OutputFolder(target).write(report.files());
-    } catch (IOException e) {
-      throw new BadInput(
-          "--out: nothing can be written to "
-              + target
-              + ": "
-              + e.getMessage()
-              + "\nTry: a folder that you may write to");
-    }
-  }
-
-  private String baseName() {
-    String name = file.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
   }
 }

@@ -52,7 +52,7 @@ public final class AdamsPeakTemperature {
     return FORMULA.result(
         preheatC + 1 / inverse,
         new Limits()
-            .within("relative thickness", tau, 0, AdamsCoolingRate.THICK_FROM, "(-)")
+            .within("relative thickness", tau, 0, AdamsCoolingRate.THICK_FROM, "1")
             .outside());
   }
 

@@ -42,8 +42,8 @@ public final class CoolingTime85 {
     Limits limits =
         new Limits()
             .within("preheat", preheatC, -50, 250, "C")
-            .within("F2", f2, 0.4, 1.2, "(-)")
-            .within("F3", f3, 0.6, 1.2, "(-)");
+            .within("F2", f2, 0.4, 1.2, "1")
+            .within("F3", f3, 0.6, 1.2, "1");
     double seconds =
         Math.max(
             thickS(heatInputKJPerMm, preheatC, f3),
@@ -89,13 +89,13 @@ public final class CoolingTime85 {
 
   private static double thickPerHeat(double preheatC, double f3) {
     Require.below("preheat", preheatC, LOWER_C, "C");
-    Require.positive("F3", f3, "(-)");
+    Require.positive("F3", f3, "1");
     return (6700 - 5 * preheatC) * (1 / (LOWER_C - preheatC) - 1 / (UPPER_C - preheatC)) * f3;
   }
 
   private static double thinPerHeat(double preheatC, double f2) {
     Require.below("preheat", preheatC, LOWER_C, "C");
-    Require.positive("F2", f2, "(-)");
+    Require.positive("F2", f2, "1");
     double lower = 1 / (LOWER_C - preheatC);
     double upper = 1 / (UPPER_C - preheatC);
     return (4300 - 4.3 * preheatC) * 1e5 * (lower * lower - upper * upper) * f2;

@@ -61,7 +61,7 @@ public final class LumpedCooling {
         filmWPerM2K / body.surfacePerVolumePerM() / body.metal().conductivityWPerMK(fromC);
     return FORMULA.result(
         seconds(body, air, fromC, toC),
-        new Limits().within("Biot number", biot, 0, LARGEST_BIOT, "(-)").outside());
+        new Limits().within("Biot number", biot, 0, LARGEST_BIOT, "1").outside());
   }
 
   /** The same without the trace; zero when it is already cool enough. */

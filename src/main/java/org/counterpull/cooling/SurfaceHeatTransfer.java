@@ -43,7 +43,7 @@ public final class SurfaceHeatTransfer {
 
     public Surroundings {
       Require.positive("length", lengthMm, "mm");
-      Require.notNegative("emissivity", emissivity, "(-)");
+      Require.notNegative("emissivity", emissivity, "1");
       Require.finite("ambient", ambientC, "C");
     }
 

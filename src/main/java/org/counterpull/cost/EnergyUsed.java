@@ -28,7 +28,7 @@ public final class EnergyUsed {
     Require.positive("welding current", currentA, "A");
     Require.positive("arc voltage", voltageV, "V");
     Require.notNegative("arc time", arcTimeS, "s");
-    Require.positive("efficiency", efficiency, "(ratio)");
+    Require.positive("efficiency", efficiency, "1");
     return currentA * voltageV * arcTimeS / efficiency / J_PER_KWH;
   }
 
@@ -54,6 +54,6 @@ public final class EnergyUsed {
       double currentA, double voltageV, double arcTimeS, double efficiency, double betweenS) {
     return FORMULA.result(
         arcKWh(currentA, voltageV, arcTimeS, efficiency) + idleKWh(betweenS),
-        new Limits().within("efficiency", efficiency, 0.4, 0.95, "(ratio)").outside());
+        new Limits().within("efficiency", efficiency, 0.4, 0.95, "1").outside());
   }
 }

@@ -30,9 +30,9 @@ public final class FillerBought {
    */
   public static Computed of(double weldMetalKg, double efficiency) {
     Require.notNegative("weld metal", weldMetalKg, "kg");
-    Require.positive("deposition efficiency", efficiency, "(ratio)");
+    Require.positive("deposition efficiency", efficiency, "1");
     return FORMULA.result(
         weldMetalKg / efficiency,
-        new Limits().within("deposition efficiency", efficiency, 0.5, 1, "(ratio)").outside());
+        new Limits().within("deposition efficiency", efficiency, 0.5, 1, "1").outside());
   }
 }

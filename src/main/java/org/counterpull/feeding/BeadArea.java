@@ -56,7 +56,7 @@ public final class BeadArea {
       double wireFeedMmPerS, double wireMm, double depositionEfficiency) {
     Require.positive("wire feed", wireFeedMmPerS, "mm/s");
     Require.positive("wire diameter", wireMm, "mm");
-    Require.within("deposition efficiency", depositionEfficiency, 0, 1, "(ratio)");
+    Require.within("deposition efficiency", depositionEfficiency, 0, 1, "1");
     return wireFeedMmPerS * Math.PI * wireMm * wireMm / 4 * depositionEfficiency;
   }
 

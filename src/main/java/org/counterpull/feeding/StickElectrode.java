@@ -15,7 +15,7 @@ public record StickElectrode(double coreMm, double lengthMm, double stubMm, doub
     Require.positive("core diameter", coreMm, "mm");
     Require.positive("electrode length", lengthMm, "mm");
     Require.within("stub", stubMm, 0, lengthMm, "mm");
-    Require.positive("metal recovery", recovery, "(ratio)");
+    Require.positive("metal recovery", recovery, "1");
   }
 
   /** Weld metal from one electrode, mm3. */

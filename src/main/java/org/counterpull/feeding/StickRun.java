@@ -33,7 +33,7 @@ public final class StickRun {
         electrode.metalMm3() / (OVER_NOMINAL * legMm * legMm / 2),
         new Limits()
             .within("fillet leg", legMm, 2, 8, "mm")
-            .within("metal recovery", electrode.recovery(), 0.85, 1.3, "(ratio)")
+            .within("metal recovery", electrode.recovery(), 0.85, 1.3, "1")
             .outside());
   }
 }

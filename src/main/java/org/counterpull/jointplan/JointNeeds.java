@@ -7,6 +7,8 @@ import org.counterpull.contact.Contact;
 import org.counterpull.contact.JointForm;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.fillet.FilletThroat;
+import org.counterpull.fillet.FlareThroat;
+import org.counterpull.fillet.FlareThroat.Flare;
 import org.counterpull.fillet.MaximumFillet;
 import org.counterpull.fillet.MinimumFillet;
 import org.counterpull.machine.BarSection;
@@ -138,10 +140,20 @@ record JointNeeds(
 
   private static WeldSize flareSize(Joint joint, List<WeldLine> lines, double thinner) {
     double radius = lines.get(0).flareRadiusMm().orElseThrow();
-    double flush = 5.0 / 16 * radius;
+    // The share that every process reaches: the process is not chosen yet.
+    Flare form = lines.get(0).shape() == WeldLine.Shape.FLARE_V ? Flare.V : Flare.BEVEL;
+    double flush = FlareThroat.of(form, false, radius).value();
     if (joint.size().isPresent()) {
       double throat = joint.size().get().throatMm(90);
-      return new WeldSize(Optional.empty(), GIVEN.result(throat), true, "given in the file");
+      return throat <= flush
+          ? new WeldSize(Optional.empty(), GIVEN.result(throat), true, "given in the file")
+          : new WeldSize(
+              Optional.empty(),
+              FlareThroat.FORMULA.result(flush),
+              false,
+              "the file asks for "
+                  + Printed.quantity(throat, "mm")
+                  + ", more than a flush fill is sure to give");
     }
     double throat = Math.min(0.7 * thinner, flush);
     return new WeldSize(

@@ -83,7 +83,6 @@ public final class JointPlanner {
     PreheatChoice preheat = runs.preheat();
     notes.addAll(preheat.notes());
     notes.addAll(verdict.notes());
-    Computed cooling = slowestCheck(planned);
     return new JointPlan(
         joint,
         contact,
@@ -93,7 +92,7 @@ public final class JointPlanner {
         verdicts,
         Optional.of(machine.get().machine().name()),
         steel.carbonEquivalents(),
-        cooling == null ? Optional.empty() : steel.hardness(Math.max(0.5, cooling.value())),
+        fastestCooling(planned).flatMap(cooling -> steel.hardness(cooling.value())),
         preheat.least(),
         check,
         notes,
@@ -102,12 +101,11 @@ public final class JointPlanner {
   }
 
   /** The fastest cooling of all passes: it hardens most. */
-  private static Computed slowestCheck(List<RunPlan> runs) {
+  private static Optional<Computed> fastestCooling(List<RunPlan> runs) {
     return runs.stream()
         .flatMap(run -> run.passes().stream())
         .map(PassPlan::coolingTime)
-        .min(Comparator.comparingDouble(Computed::value))
-        .orElse(null);
+        .min(Comparator.comparingDouble(Computed::value));
   }
 
   private Assessed assess(

@@ -10,6 +10,7 @@ import org.counterpull.cooling.WeldShape;
 import org.counterpull.feeding.ShieldingGas;
 import org.counterpull.feeding.TransferMode;
 import org.counterpull.feeding.WireFeed;
+import org.counterpull.fillet.LegEnergy;
 import org.counterpull.machine.Machine;
 import org.counterpull.machine.ProcessLimits;
 import org.counterpull.machine.WorkingPoint;
@@ -36,8 +37,9 @@ record PassSettings(Machine machine, WorkingPoint point, Optional<Procedure> row
           "weld metal of the joint shared among its beads, with 21 % overfill on fillets; derived"
               + " from published starting settings");
 
-  /** Share of a fillet's leg square that its metal takes, overfill included: 1.22 / 2. */
-  private static final double METAL_PER_LEG_SQUARED = 0.61;
+  /** Share of a fillet's leg square that its metal takes, overfill included. */
+  private static final double METAL_PER_LEG_SQUARED =
+      LegEnergy.BEAD_MM2_PER_KJ_PER_MM * LegEnergy.WIRE_KJ_PER_MM3;
 
   /** Above this thickness short-circuit transfer is not trusted, mm. */
   private static final double SPRAY_FROM_MM = 5;

@@ -10,6 +10,7 @@ import org.counterpull.fillet.LegEnergy;
 import org.counterpull.fillet.MinimumFillet;
 import org.counterpull.machine.GateResult.Outcome;
 import org.counterpull.power.DutyWait;
+import org.counterpull.quantity.Printed;
 
 /** Asks the five gates and draws one verdict; where they disagree the safer one stands. */
 public final class MachineAssessor {
@@ -140,12 +141,13 @@ public final class MachineAssessor {
     double laidMm = laidLegMm(point, task);
     if (preparation.passes() == 1 && task.joint().isFillet() && laidMm > task.legToLayMm() + 0.25) {
       notes.add(
-          "at the fastest travel a hand guides, the leg comes out at about %.1f mm"
-              .formatted(laidMm));
+          "at the fastest travel a hand guides, the leg comes out at about "
+              + Printed.quantity(laidMm, "mm"));
     }
     warmedToC.ifPresent(
         warmC ->
-            notes.add("the bar's joint is at about %.0f C before the last pass".formatted(warmC)));
+            notes.add(
+                "the bar's joint is at about " + Math.round(warmC) + " C before the last pass"));
     if (gougesSecondSide(point, preparation)) {
       notes.add("the root of the second side is ground or gouged to sound metal first");
     }

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.counterpull.feeding.ShieldingGas;
 import org.counterpull.power.DutyPoint;
 import org.counterpull.power.Supply;
 import org.counterpull.quantity.LengthUnit;
+import org.counterpull.quantity.Printed;
 import org.counterpull.quantity.QuantityException;
 import org.counterpull.quantity.QuantityParser;
 
@@ -19,17 +21,11 @@ public final class PlateText {
       Pattern.compile("\\s*([^%]+%)\\s*(?:at|@)\\s*(.+?)\\s*", Pattern.CASE_INSENSITIVE);
   private static final Pattern SUPPLY =
       Pattern.compile(
-          "\\s*([\\d.]+\\s*V)[\\s,]+([\\d.]+\\s*A)[\\s,]*((?:three|3)[- ]phase|(?:single|1)[- ]phase)?\\s*",
+          "\\s*([\\d.]+\\s*k?V)[\\s,]+([\\d.]+\\s*A)[\\s,]*"
+              + "((?:three|3)[- ]?phases?|(?:single|one|1)[- ]?phase)?\\s*",
           Pattern.CASE_INSENSITIVE);
-  private static final Pattern MIXTURE =
-      Pattern.compile(
-          "ar(?:gon)?\\s*(?:\\+|/)\\s*([\\d.]+)\\s*%?\\s*co2", Pattern.CASE_INSENSITIVE);
-  private static final Map<String, ShieldingGas> PURE =
-      Map.of(
-          "co2", ShieldingGas.CO2,
-          "ar", ShieldingGas.ARGON,
-          "argon", ShieldingGas.ARGON,
-          "none", ShieldingGas.NONE);
+  private static final Pattern TERM =
+      Pattern.compile("(?:(\\d{1,3}(?:\\.\\d{1,3})?)\\s*%?\\s*)?(ar|argon|co2|o2|he|helium)");
 
   private PlateText() {}
 
@@ -41,16 +37,32 @@ public final class PlateText {
   public static List<DutyPoint> duty(String text) {
     List<DutyPoint> points = new ArrayList<>();
     for (String one : text.split(",")) {
-      Matcher match = DUTY.matcher(one);
-      if (!match.matches()) {
-        throw new QuantityException("\"" + one.strip() + "\" is no duty cycle", "20% at 90 A");
-      }
-      points.add(
-          new DutyPoint(
-              QuantityParser.parseCurrentA(match.group(2)),
-              QuantityParser.parsePercent(match.group(1))));
+      points.add(dutyPoint(one.strip()));
     }
     return List.copyOf(points);
+  }
+
+  /**
+   * One duty point such as {@code 20% at 200 A}.
+   *
+   * @throws QuantityException when the text is none
+   */
+  public static DutyPoint dutyPoint(String text) {
+    Matcher match = DUTY.matcher(text);
+    if (!match.matches()) {
+      throw new QuantityException("\"" + text + "\" is no duty cycle", "20% at 90 A");
+    }
+    double percent = QuantityParser.parsePercent(match.group(1));
+    if (!(percent >= 1 && percent <= 100)) {
+      throw new QuantityException(
+          "a duty cycle of " + Printed.number(percent, 4) + " % does not exist", "1 to 100 %");
+    }
+    double currentA = QuantityParser.parseCurrentA(match.group(2));
+    if (!(currentA >= 1)) {
+      throw new QuantityException(
+          Printed.quantity(currentA, "A") + " is no welding current", "20% at 90 A");
+    }
+    return new DutyPoint(currentA, percent);
   }
 
   /**
@@ -65,31 +77,66 @@ public final class PlateText {
           "\"" + text + "\" is no supply", "230 V 16 A, or 400 V 16 A three-phase");
     }
     boolean three = match.group(3) != null && match.group(3).matches("(?i)(three|3).*");
-    return new Supply(
-        QuantityParser.parseVoltageV(match.group(1)),
-        QuantityParser.parseCurrentA(match.group(2)),
-        three ? 3 : 1);
+    double volts = QuantityParser.parseVoltageV(match.group(1));
+    double amperes = QuantityParser.parseCurrentA(match.group(2));
+    if (!(volts >= 48 && volts <= 1000 && amperes >= 1 && amperes <= 1000)) {
+      throw new QuantityException(
+          "\"" + text + "\" is outside 48 to 1000 V and 1 to 1000 A", "230 V 16 A");
+    }
+    return new Supply(volts, amperes, three ? 3 : 1);
   }
 
   /**
-   * A gas such as {@code Ar + 18 % CO2}, {@code CO2}, {@code Ar} or {@code none}.
+   * A gas such as {@code Ar + 18 CO2}, {@code 82 Ar + 18 CO2}, {@code CO2}, {@code Ar} or {@code
+   * none}; one term may leave its share out and gets the rest.
    *
    * @throws QuantityException when the text is none
    */
   public static ShieldingGas gas(String text) {
-    String words = text.strip().toLowerCase(Locale.ROOT);
-    if (PURE.containsKey(words)) {
-      return PURE.get(words);
+    String plain = text.strip().toLowerCase(Locale.ROOT);
+    if (plain.equals("none")) {
+      return ShieldingGas.NONE;
     }
-    Matcher mixture = MIXTURE.matcher(words);
-    if (mixture.matches()) {
-      double co2 = QuantityParser.parsePercent(mixture.group(1));
-      if (co2 > 0 && co2 < 100) {
-        return new ShieldingGas(100 - co2, co2);
+    Map<String, Double> shares = new TreeMap<>();
+    String rest = "";
+    double sum = 0;
+    for (String piece : plain.split("\\+", -1)) {
+      Matcher term = TERM.matcher(piece.strip());
+      if (!term.matches() || shares.containsKey(gasWord(term)) || rest.equals(gasWord(term))) {
+        throw noGas(text);
+      } else if (term.group(1) != null) {
+        shares.put(gasWord(term), Double.parseDouble(term.group(1)));
+        sum += Double.parseDouble(term.group(1));
+      } else if (rest.isEmpty()) {
+        rest = gasWord(term);
+      } else {
+        throw noGas(text);
       }
     }
-    throw new QuantityException(
-        "\"" + text + "\" is no shielding gas", "Ar + 18 CO2, CO2, Ar or none");
+    boolean closes = rest.isEmpty() ? Math.abs(sum - 100) <= 0.5 : sum < 100;
+    if (!closes) {
+      throw noGas(text);
+    }
+    if (!rest.isEmpty()) {
+      shares.put(rest, 100 - sum);
+    }
+    double argon = Math.min(100, shares.getOrDefault("ar", 0.0));
+    // Without argon or carbon dioxide it would be taken for no gas at all.
+    if (!shares.containsKey("ar") && !shares.containsKey("co2")) {
+      throw noGas(text);
+    }
+    return new ShieldingGas(argon, Math.min(100 - argon, shares.getOrDefault("co2", 0.0)));
+  }
+
+  private static String gasWord(Matcher term) {
+    String word = term.group(2);
+    return word.startsWith("ar") ? "ar" : word.startsWith("he") ? "he" : word;
+  }
+
+  private static QuantityException noGas(String text) {
+    return new QuantityException(
+        "\"" + text + "\" is no shielding gas that adds up to 100 %",
+        "Ar + 18 CO2, CO2, Ar, or none");
   }
 
   /**

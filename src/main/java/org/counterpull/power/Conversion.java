@@ -16,10 +16,10 @@ public record Conversion(double efficiency, double powerFactor) {
   public static final Conversion PLAIN = new Conversion(0.80, 0.70);
 
   public Conversion {
-    Require.positive("efficiency", efficiency, "(ratio)");
-    Require.within("efficiency", efficiency, 0, 1, "(ratio)");
-    Require.positive("power factor", powerFactor, "(ratio)");
-    Require.within("power factor", powerFactor, 0, 1, "(ratio)");
+    Require.positive("efficiency", efficiency, "1");
+    Require.within("efficiency", efficiency, 0, 1, "1");
+    Require.positive("power factor", powerFactor, "1");
+    Require.within("power factor", powerFactor, 0, 1, "1");
   }
 
   /** Arc watts per volt-ampere drawn. */

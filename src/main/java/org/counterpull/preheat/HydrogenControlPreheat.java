@@ -61,7 +61,7 @@ public final class HydrogenControlPreheat {
     int row = restraint.ordinal() * ROWS_PER_RESTRAINT + thicknessRow(thicknessMm / MM_PER_IN);
     double preheatF = HydrogenControlTable.preheatF(row, groupColumn(index));
     double preheatC = Dimension.TEMPERATURE.convert(preheatF, "F", "C");
-    Limits limits = new Limits().within("index", index, Double.NEGATIVE_INFINITY, 7.0, "(-)");
+    Limits limits = new Limits().within("index", index, Double.NEGATIVE_INFINITY, 7.0, "1");
     return FORMULA.result(preheatC, limits.outside());
   }
 

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.counterpull.arc.WeldingProcess;
@@ -43,12 +44,13 @@ public final class ProcedureReader {
       return rows == null ? List.of() : rows;
     } catch (UnrecognizedPropertyException e) {
       throw new ProcedureException(
-          "%s: row %d: there is no '%s'; the keys are %s"
-              .formatted(
-                  file,
-                  e.getPath().get(0).getIndex() + 1,
-                  e.getPropertyName(),
-                  e.getKnownPropertyIds().stream().map(Object::toString).sorted().toList()),
+          String.format(
+              Locale.ROOT,
+              "%s: row %d: there is no '%s'; the keys are %s",
+              file,
+              e.getPath().get(0).getIndex() + 1,
+              e.getPropertyName(),
+              e.getKnownPropertyIds().stream().map(Object::toString).sorted().toList()),
           e);
     } catch (JsonProcessingException e) {
       String where =
@@ -167,7 +169,11 @@ public final class ProcedureReader {
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "'%s' is '%s': write one of %s"
-                        .formatted(key, word, Arrays.stream(all).map(wordOf).toList())));
+                    "'"
+                        + key
+                        + "' is '"
+                        + word
+                        + "': write one of "
+                        + Arrays.stream(all).map(wordOf).toList()));
   }
 }

@@ -10,6 +10,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** The text of a file: UTF-8, of a bearable size, without control characters. */
 final class FileText {
@@ -69,7 +70,7 @@ final class FileText {
       int found = bytes[in.position()] & 0xFF;
       throw new FaultyText(
           placeBehind(out.toString(), shownAs),
-          String.format("byte %02X is not UTF-8 text", found),
+          String.format(Locale.ROOT, "byte %02X is not UTF-8 text", found),
           SAVE_AS_UTF8);
     }
     return out.toString();
@@ -81,7 +82,7 @@ final class FileText {
       if (forbidden(c)) {
         throw new FaultyText(
             placeBehind(text.substring(0, i), shownAs),
-            String.format("there is a control character (U+%04X)", (int) c),
+            String.format(Locale.ROOT, "there is a control character (U+%04X)", (int) c),
             "delete it, or type the line anew");
       }
     }

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.feeding.ShieldingGas;
 import org.counterpull.machine.Machine;
+import org.counterpull.machine.PlateText;
 import org.counterpull.power.Conversion;
 import org.counterpull.power.PlateDuty;
 import org.counterpull.power.Supply;
@@ -146,7 +147,7 @@ final class MachineReading {
   private static Optional<ShieldingGas> gas(
       Fields fields, Optional<List<WeldingProcess>> processes) {
     if (fields.has("gas")) {
-      return fields.get("gas").flatMap(GasReading::read);
+      return fields.get("gas").flatMap(v -> v.parsed(PlateText::gas));
     }
     List<WeldingProcess> known = new ArrayList<>(processes.orElse(List.of()));
     ShieldingGas gas = ShieldingGas.NONE;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.counterpull.machine.PlateText;
 import org.counterpull.power.DutyPoint;
 import org.counterpull.power.PlateDuty;
 import org.counterpull.power.Supply;
@@ -12,9 +13,6 @@ import org.counterpull.quantity.QuantityParser;
 /** Reads the figures of a rating plate: range of current, duty cycle, supply. */
 final class RatingPlate {
   private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\.\\.+|\\bto\\b)\\s*(.+)");
-  private static final Pattern POINT = Pattern.compile("(.+?)\\s*\\bat\\s+(.+)");
-  private static final Pattern SUPPLY =
-      Pattern.compile("([\\d.]+\\s*k?V)\\s*,?\\s*([\\d.]+\\s*A)(?:\\s*,?\\s*(.+))?");
   private static final double LEAST_CURRENT_A = 1;
   private static final double GREATEST_CURRENT_A = 2000;
 
@@ -59,58 +57,23 @@ final class RatingPlate {
   }
 
   private static Optional<DutyPoint> point(Value value, Optional<double[]> range) {
-    Optional<String> text = value.text();
-    if (text.isEmpty()) {
-      return Optional.empty();
+    Optional<DutyPoint> point = value.parsed(PlateText::dutyPoint);
+    if (point.isEmpty() || range.isEmpty()) {
+      return point;
     }
-    Matcher point = POINT.matcher(text.get());
-    if (!point.matches()) {
-      return value.problem(Problems.quote(text.get()) + " is no duty cycle", "20% at 200 A");
-    }
-    Optional<Double> percent = value.parsed(point.group(1), QuantityParser::parsePercent);
-    Optional<Double> current = value.parsed(point.group(2), QuantityParser::parseCurrentA);
-    if (percent.isEmpty() || current.isEmpty()) {
-      return Optional.empty();
-    }
-    if (!(percent.get() >= 1 && percent.get() <= 100)) {
-      return value.problem(
-          "a duty cycle of " + Value.shortest(percent.get()) + " % does not exist", "1 to 100 %");
-    }
-    if (range.isPresent() && (current.get() > range.get()[1] || current.get() < LEAST_CURRENT_A)) {
-      return value.problem(
-          "the duty cycle is stated at "
-              + Value.shortest(current.get())
-              + " A, which the machine does not reach: its largest current is "
-              + Value.shortest(range.get()[1])
-              + " A",
-          "the figures of the rating plate");
-    }
-    return Optional.of(new DutyPoint(current.get(), percent.get()));
+    double currentA = point.get().currentA();
+    return currentA <= range.get()[1] && currentA >= LEAST_CURRENT_A
+        ? point
+        : value.problem(
+            "the duty cycle is stated at "
+                + Value.shortest(currentA)
+                + " A, which the machine does not reach: its largest current is "
+                + Value.shortest(range.get()[1])
+                + " A",
+            "the figures of the rating plate");
   }
 
   static Optional<Supply> supply(Value value) {
-    Optional<String> text = value.text();
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
-    Matcher supply = SUPPLY.matcher(text.get());
-    String phases = supply.matches() && supply.group(3) != null ? supply.group(3) : "single-phase";
-    boolean three = phases.matches("(?i)(three|3)[ -]?phases?");
-    boolean single = phases.matches("(?i)(single|one|1)[ -]?phase");
-    if (!supply.matches() || !three && !single) {
-      return value.problem(
-          Problems.quote(text.get()) + " is no supply", "230 V 16 A, or 400 V 16 A three-phase");
-    }
-    Optional<Double> volts = value.parsed(supply.group(1), QuantityParser::parseVoltageV);
-    Optional<Double> amps = value.parsed(supply.group(2), QuantityParser::parseCurrentA);
-    if (volts.isEmpty() || amps.isEmpty()) {
-      return Optional.empty();
-    }
-    boolean sane =
-        volts.get() >= 48 && volts.get() <= 1000 && amps.get() >= 1 && amps.get() <= 1000;
-    return sane
-        ? Optional.of(new Supply(volts.get(), amps.get(), three ? 3 : 1))
-        : value.problem(
-            Problems.quote(text.get()) + " is outside 48 to 1000 V and 1 to 1000 A", "230 V 16 A");
+    return value.parsed(PlateText::supply);
   }
 }

@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Stress at which a plate strip buckles: k pi2 E / (12 (1 - nu2)) (h / b)2, steel with E 206 000
@@ -39,9 +40,9 @@ public final class BucklingStress {
    * @param widthMm b, mm
    */
   public static Computed of(double coefficient, double thicknessMm, double widthMm) {
-    Arguments.positive("coefficient", coefficient, "");
-    Arguments.positive("thickness", thicknessMm, "mm");
-    Arguments.positive("width", widthMm, "mm");
+    Require.positive("coefficient", coefficient, "");
+    Require.positive("thickness", thicknessMm, "mm");
+    Require.positive("width", widthMm, "mm");
     double slenderness = thicknessMm / widthMm;
     double modulus = Math.PI * Math.PI * ELASTIC_MODULUS_MPA / (12 * (1 - POISSON * POISSON));
     return FORMULA.result(
@@ -54,15 +55,15 @@ public final class BucklingStress {
 
   /** Coefficient of a strip with one long edge free: 0.425 + (b / L)2. */
   public static double freeEdgeCoefficient(double widthMm, double lengthMm) {
-    Arguments.positive("width", widthMm, "mm");
-    Arguments.positive("length", lengthMm, "mm");
+    Require.positive("width", widthMm, "mm");
+    Require.positive("length", lengthMm, "mm");
     return 0.425 + Math.pow(widthMm / lengthMm, 2);
   }
 
   /** Weld force at which it buckles, N; area that shares the compression in mm2. */
   public static double loadN(double stressMPa, double areaMm2) {
-    Arguments.positive("stress", stressMPa, "N/mm2");
-    Arguments.positive("area", areaMm2, "mm2");
+    Require.positive("stress", stressMPa, "N/mm2");
+    Require.positive("area", areaMm2, "mm2");
     return stressMPa * areaMm2;
   }
 }

@@ -1,5 +1,7 @@
 package org.counterpull.shrinkage;
 
+import org.counterpull.quantity.Require;
+
 /**
  * One pass of a butt weld.
  *
@@ -9,8 +11,8 @@ package org.counterpull.shrinkage;
  */
 public record ButtPass(double netHeatJPerMm, double filledDepthMm, int side) {
   public ButtPass {
-    Arguments.positive("net heat", netHeatJPerMm, "J/mm");
-    Arguments.positive("filled depth", filledDepthMm, "mm");
+    Require.positive("net heat", netHeatJPerMm, "J/mm");
+    Require.positive("filled depth", filledDepthMm, "mm");
     if (side != 1 && side != 2) {
       throw new IllegalArgumentException("side " + side + " must be 1 or 2");
     }

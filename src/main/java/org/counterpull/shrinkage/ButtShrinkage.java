@@ -4,6 +4,7 @@ import java.util.List;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Transverse shrinkage of a butt weld by two handbook area forms that bound it.
@@ -63,9 +64,9 @@ public final class ButtShrinkage {
   }
 
   private static void check(double weldAreaMm2, double thicknessMm, double gapMm) {
-    Arguments.notNegative("weld area", weldAreaMm2, "mm2");
-    Arguments.positive("thickness", thicknessMm, "mm");
-    Arguments.notNegative("gap", gapMm, "mm");
+    Require.notNegative("weld area", weldAreaMm2, "mm2");
+    Require.positive("thickness", thicknessMm, "mm");
+    Require.notNegative("gap", gapMm, "mm");
   }
 
   private static List<String> limits(double thicknessMm) {

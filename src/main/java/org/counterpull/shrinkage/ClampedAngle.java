@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Require;
 
 /**
  * Angle that is left when clamps were held until the weld was cold.
@@ -26,10 +27,10 @@ public final class ClampedAngle {
    */
   public static Computed of(
       double freeAngleRad, double elasticAngleRad, double clampStiffness, double weldStiffness) {
-    Arguments.notNegative("free angle", freeAngleRad, "rad");
-    Arguments.positive("elastic angle", elasticAngleRad, "rad");
-    Arguments.notNegative("clamp stiffness", clampStiffness, "");
-    Arguments.positive("weld stiffness", weldStiffness, "");
+    Require.notNegative("free angle", freeAngleRad, "rad");
+    Require.positive("elastic angle", elasticAngleRad, "rad");
+    Require.notNegative("clamp stiffness", clampStiffness, "");
+    Require.positive("weld stiffness", weldStiffness, "");
     double clamped = clampStiffness / (weldStiffness + clampStiffness);
     double takenOut = freeAngleRad - Math.min(freeAngleRad, elasticAngleRad);
     return FORMULA.result(freeAngleRad - clamped * takenOut);
@@ -38,10 +39,10 @@ public final class ClampedAngle {
   /** Angle that the weld zone can store elastically, rad. */
   public static double elasticRad(
       double yieldMPa, double zoneWidthMm, double thicknessMm, double elasticModulusMPa) {
-    Arguments.positive("yield stress", yieldMPa, "N/mm2");
-    Arguments.positive("zone width", zoneWidthMm, "mm");
-    Arguments.positive("thickness", thicknessMm, "mm");
-    Arguments.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
+    Require.positive("yield stress", yieldMPa, "N/mm2");
+    Require.positive("zone width", zoneWidthMm, "mm");
+    Require.positive("thickness", thicknessMm, "mm");
+    Require.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
     return 2 * yieldMPa * zoneWidthMm / (elasticModulusMPa * thicknessMm);
   }
 }

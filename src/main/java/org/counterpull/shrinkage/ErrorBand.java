@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import java.util.List;
 import java.util.Map;
+import org.counterpull.quantity.Require;
 
 /**
  * How far the truth may lie from the central value of a form, as factors on that value.
@@ -26,8 +27,8 @@ public record ErrorBand(
       Rows.of("bands.csv").stream().map(ErrorBand::from).toList();
 
   public ErrorBand {
-    Arguments.positive("low factor", lowFactor, "");
-    Arguments.positive("high factor", highFactor, "");
+    Require.positive("low factor", lowFactor, "");
+    Require.positive("high factor", highFactor, "");
     if (!(lowFactor < calibratedLowFactor
         && calibratedLowFactor < 1
         && 1 < calibratedHighFactor

@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Require;
 
 /**
  * Lean of a tee's web towards a fillet on one side of it: 0.010 leg / (t_web + leg / 3).
@@ -17,8 +18,8 @@ public final class FilletLean {
 
   /** The lean; {@code legMm} of the fillet and {@code webThicknessMm}, both mm. */
   public static Computed of(double legMm, double webThicknessMm) {
-    Arguments.positive("leg", legMm, "mm");
-    Arguments.positive("web thickness", webThicknessMm, "mm");
+    Require.positive("leg", legMm, "mm");
+    Require.positive("web thickness", webThicknessMm, "mm");
     return FORMULA.result(0.010 * legMm / (webThicknessMm + legMm / 3));
   }
 }

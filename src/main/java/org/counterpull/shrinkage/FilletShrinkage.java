@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Transverse shrinkage to allow for where fillets cross a plate.
@@ -42,9 +43,9 @@ public final class FilletShrinkage {
 
   private static Computed result(
       Formula formula, double coefficientMm, double legMm, double thicknessMm, double fraction) {
-    Arguments.positive("leg", legMm, "mm");
-    Arguments.positive("thickness", thicknessMm, "mm");
-    Arguments.notNegative("welded fraction", fraction, "");
+    Require.positive("leg", legMm, "mm");
+    Require.positive("thickness", thicknessMm, "mm");
+    Require.notNegative("welded fraction", fraction, "");
     double legOverThickness = legMm / thicknessMm;
     return formula.result(
         coefficientMm * legOverThickness * fraction,

@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Deflection of a flange's edge under the fillets of its web.
@@ -31,9 +32,9 @@ public final class FlangeDeflection {
    * @param thicknessMm thickness of the flange, mm
    */
   public static Computed of(double flangeWidthMm, double legMm, double thicknessMm) {
-    Arguments.positive("flange width", flangeWidthMm, "mm");
-    Arguments.positive("leg", legMm, "mm");
-    Arguments.positive("thickness", thicknessMm, "mm");
+    Require.positive("flange width", flangeWidthMm, "mm");
+    Require.positive("leg", legMm, "mm");
+    Require.positive("thickness", thicknessMm, "mm");
     double value = COEFFICIENT * flangeWidthMm * Math.pow(legMm, 1.3) / (thicknessMm * thicknessMm);
     return FORMULA.result(
         value,

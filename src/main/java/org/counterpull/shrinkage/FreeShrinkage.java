@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Free transverse shrinkage of a plate under one weld bead or fillet.
@@ -58,8 +59,8 @@ public final class FreeShrinkage {
 
   /** Heat parameter x = Q / h2, J/mm3. */
   public static double heatParameterJPerMm3(double netHeatJPerMm, double thicknessMm) {
-    Arguments.notNegative("net heat", netHeatJPerMm, "J/mm");
-    Arguments.positive("thickness", thicknessMm, "mm");
+    Require.notNegative("net heat", netHeatJPerMm, "J/mm");
+    Require.positive("thickness", thicknessMm, "mm");
     return netHeatJPerMm / (thicknessMm * thicknessMm);
   }
 
@@ -72,7 +73,7 @@ public final class FreeShrinkage {
   /** The heat form with a kappa of the caller's choice, mm. */
   public static double shrinkageMm(
       double kappa, double netHeatJPerMm, double thicknessMm, ShrinkageMaterial material) {
-    Arguments.positive("thickness", thicknessMm, "mm");
+    Require.positive("thickness", thicknessMm, "mm");
     return kappa * material.expansionPerHeatMm3PerJ() * netHeatJPerMm / thicknessMm;
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * General tolerances of welded constructions: linear (classes A to D), angular (A to D) and
@@ -66,7 +67,7 @@ public final class GeneralTolerance {
    * @param kind what is toleranced
    */
   public static Computed of(String toleranceClass, double lengthMm, Kind kind) {
-    Arguments.positive("length", lengthMm, "mm");
+    Require.positive("length", lengthMm, "mm");
     if (toleranceClass.equals("upTo") || !kind.rows.get(0).containsKey(toleranceClass)) {
       throw new IllegalArgumentException(
           "class "

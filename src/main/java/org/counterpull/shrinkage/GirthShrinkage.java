@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Radial shrinkage of a tube under a weld round it.
@@ -47,7 +48,7 @@ public final class GirthShrinkage {
   /** Ring load that the weld's force makes, N per mm of circumference. */
   public static double hoopLoadNPerMm(
       double netHeatJPerMm, double radiusMm, ShrinkageMaterial material) {
-    Arguments.positive("radius", radiusMm, "mm");
+    Require.positive("radius", radiusMm, "mm");
     return TendonForce.forceN(netHeatJPerMm, material) / radiusMm;
   }
 

@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Angle of a single-V butt weld whose whole groove contracts at once: phi = 2 * 0.015 tan(theta/2).
@@ -22,9 +23,8 @@ public final class GrooveContractionAngle {
 
   /** The angle; {@code includedAngleDeg} of the groove, degrees. */
   public static Computed of(double includedAngleDeg) {
-    if (!(includedAngleDeg >= 0 && includedAngleDeg < 180)) {
-      throw Arguments.refused("groove angle", includedAngleDeg, "degrees", "must be 0 to 180");
-    }
+    Require.notNegative("groove angle", includedAngleDeg, "degrees");
+    Require.below("groove angle", includedAngleDeg, 180, "degrees");
     return FORMULA.result(
         2 * 0.015 * Math.tan(Math.toRadians(includedAngleDeg) / 2),
         new Limits().within("groove angle", includedAngleDeg, 0, 90, "degrees").outside());

@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Require;
 
 /**
  * The share of a weld's heat that goes into one of the two plates that it joins.
@@ -36,10 +37,10 @@ public final class HeatShare {
   /** As {@link #of}, as a plain number. */
   public static double share(
       int halfPlates, double thicknessMm, int otherHalfPlates, double otherThicknessMm) {
-    Arguments.positive("half-plates", halfPlates, "");
-    Arguments.positive("other half-plates", otherHalfPlates, "");
-    Arguments.positive("thickness", thicknessMm, "mm");
-    Arguments.positive("other thickness", otherThicknessMm, "mm");
+    Require.positive("half-plates", halfPlates, "");
+    Require.positive("other half-plates", otherHalfPlates, "");
+    Require.positive("thickness", thicknessMm, "mm");
+    Require.positive("other thickness", otherThicknessMm, "mm");
     double own = halfPlates * thicknessMm;
     return own / (own + otherHalfPlates * otherThicknessMm);
   }

@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Require;
 
 /**
  * Longitudinal shortening to allow for along a butt weld: delta L = 305e-7 I L / h.
@@ -20,9 +21,9 @@ public final class KingShortening {
 
   /** The allowance; welding current in A, length of the weld and thickness in mm. */
   public static Computed of(double currentA, double lengthMm, double thicknessMm) {
-    Arguments.positive("current", currentA, "A");
-    Arguments.positive("length", lengthMm, "mm");
-    Arguments.positive("thickness", thicknessMm, "mm");
+    Require.positive("current", currentA, "A");
+    Require.positive("length", lengthMm, "mm");
+    Require.positive("thickness", thicknessMm, "mm");
     return FORMULA.result(305e-7 * currentA * lengthMm / thicknessMm);
   }
 }

@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * What a lug that is fillet-welded along a tube does to the tube.
@@ -30,8 +31,8 @@ public final class LugOnTube {
   /** Mean radial shrinkage; hoop shrinkage of all fillets, radius, wall and lug length in mm. */
   public static Computed boreShrinkage(
       double hoopShrinkageMm, double radiusMm, double thicknessMm, double lugLengthMm) {
-    Arguments.finite("hoop shrinkage", hoopShrinkageMm, "mm");
-    Arguments.positive("lug length", lugLengthMm, "mm");
+    Require.finite("hoop shrinkage", hoopShrinkageMm, "mm");
+    Require.positive("lug length", lugLengthMm, "mm");
     double half = RingLoad.betaPerMm(radiusMm, thicknessMm) * lugLengthMm / 2;
     return BORE.result(
         hoopShrinkageMm / (2 * Math.PI) * (1 - RingLoad.shearShape(half)),
@@ -47,9 +48,7 @@ public final class LugOnTube {
    * @param angleRad angle round the tube from the kink, 0 to 2 pi
    */
   public static double outOfRound(double angleRad) {
-    if (!(angleRad >= 0 && angleRad <= 2 * Math.PI)) {
-      throw Arguments.refused("angle", angleRad, "rad", "must be 0 to 2 pi");
-    }
+    Require.within("angle", angleRad, 0, 2 * Math.PI, "rad");
     double sum = 0.5 + Math.cos(angleRad) / 4 - (Math.PI - angleRad) * Math.sin(angleRad) / 2;
     return sum / Math.PI;
   }
@@ -61,8 +60,8 @@ public final class LugOnTube {
       double lugLengthMm,
       double inertiaMm4,
       double elasticModulusMPa) {
-    Arguments.positive("second moment of area", inertiaMm4, "mm4");
-    Arguments.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
+    Require.positive("second moment of area", inertiaMm4, "mm4");
+    Require.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
     return forceN * radiusMm * lugLengthMm / (elasticModulusMPa * inertiaMm4);
   }
 }

@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Require;
 
 /**
  * Transverse shrinkage of a butt weld by the historic form that tells processes apart.
@@ -30,9 +31,9 @@ public final class MalisiusButtShrinkage {
    * @param thicknessMm plate thickness, mm
    */
   public static Computed of(double processFactor, double weldAreaMm2, double thicknessMm) {
-    Arguments.positive("process factor", processFactor, "");
-    Arguments.notNegative("weld area", weldAreaMm2, "mm2");
-    Arguments.positive("thickness", thicknessMm, "mm");
+    Require.positive("process factor", processFactor, "");
+    Require.notNegative("weld area", weldAreaMm2, "mm2");
+    Require.positive("thickness", thicknessMm, "mm");
     double meanWidthMm = weldAreaMm2 / thicknessMm;
     return FORMULA.result(
         1.3 * (0.6 * 0.0044 * processFactor * meanWidthMm + 0.0093 * meanWidthMm));

@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Measured waviness of stiffened plating: w / t = 0.025, 0.1 or 0.3 times beta2 for slight, average
@@ -46,10 +47,10 @@ public final class PlateWaviness {
   /** Plate slenderness beta. */
   public static double slenderness(
       double widthMm, double thicknessMm, double yieldMPa, double elasticModulusMPa) {
-    Arguments.positive("width", widthMm, "mm");
-    Arguments.positive("thickness", thicknessMm, "mm");
-    Arguments.positive("yield stress", yieldMPa, "N/mm2");
-    Arguments.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
+    Require.positive("width", widthMm, "mm");
+    Require.positive("thickness", thicknessMm, "mm");
+    Require.positive("yield stress", yieldMPa, "N/mm2");
+    Require.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
     return widthMm / thicknessMm * Math.sqrt(yieldMPa / elasticModulusMPa);
   }
 }

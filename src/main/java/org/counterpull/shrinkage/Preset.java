@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Require;
 
 /**
  * How to set plates off before welding so that the weld's angle brings them true.
@@ -26,25 +27,25 @@ public final class Preset {
 
   /** Lift of a butt joint; angle in rad, width of each plate in mm. */
   public static Computed buttLift(double angleRad, double plateWidthMm) {
-    Arguments.finite("angle", angleRad, "rad");
-    Arguments.positive("plate width", plateWidthMm, "mm");
+    Require.finite("angle", angleRad, "rad");
+    Require.positive("plate width", plateWidthMm, "mm");
     return BUTT_LIFT.result(angleRad / 2 * plateWidthMm);
   }
 
   /** Deflection of the tips; angle in rad, length of each arm in mm. */
   public static Computed filletTip(double angleRad, double armMm) {
-    Arguments.finite("angle", angleRad, "rad");
-    Arguments.positive("arm", armMm, "mm");
+    Require.finite("angle", angleRad, "rad");
+    Require.positive("arm", armMm, "mm");
     return FILLET_TIP.result(2.0 / 3.0 * angleRad * armMm);
   }
 
   /** Skin stress; angle in rad, arm and thickness in mm, modulus in N/mm2. */
   public static Computed filletStress(
       double angleRad, double armMm, double thicknessMm, double elasticModulusMPa) {
-    Arguments.finite("angle", angleRad, "rad");
-    Arguments.positive("arm", armMm, "mm");
-    Arguments.positive("thickness", thicknessMm, "mm");
-    Arguments.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
+    Require.finite("angle", angleRad, "rad");
+    Require.positive("arm", armMm, "mm");
+    Require.positive("thickness", thicknessMm, "mm");
+    Require.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
     return FILLET_STRESS.result(
         elasticModulusMPa * thicknessMm * angleRad / (armMm * (1 - POISSON * POISSON)));
   }

@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Require;
 
 /**
  * Share of the free angle that is left in a plate with parallel stiffeners.
@@ -30,23 +31,23 @@ public final class RestrainedAngle {
    */
   public static Computed of(
       double thicknessMm, double spacingMm, double rigidityN, double elasticModulusMPa) {
-    Arguments.positive("spacing", spacingMm, "mm");
-    Arguments.positive("rigidity", rigidityN, "N");
+    Require.positive("spacing", spacingMm, "mm");
+    Require.positive("rigidity", rigidityN, "N");
     double plate = plateRigidityNmm(thicknessMm, elasticModulusMPa);
     return FORMULA.result(1 / (1 + 2 * plate / (spacingMm * rigidityN)));
   }
 
   /** Bending rigidity of a plate, N mm. */
   public static double plateRigidityNmm(double thicknessMm, double elasticModulusMPa) {
-    Arguments.positive("thickness", thicknessMm, "mm");
-    Arguments.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
+    Require.positive("thickness", thicknessMm, "mm");
+    Require.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
     return elasticModulusMPa * Math.pow(thicknessMm, 3) / (12 * (1 - 0.3 * 0.3));
   }
 
   /** Sag half-way between two stiffeners that both turn the plate by {@code angleRad}, mm. */
   public static double panelSagMm(double angleRad, double spacingMm) {
-    Arguments.finite("angle", angleRad, "rad");
-    Arguments.positive("spacing", spacingMm, "mm");
+    Require.finite("angle", angleRad, "rad");
+    Require.positive("spacing", spacingMm, "mm");
     return angleRad * spacingMm / 4;
   }
 }

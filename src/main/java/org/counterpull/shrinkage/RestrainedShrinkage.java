@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Share of the free transverse shrinkage that is left under restraint.
@@ -38,7 +39,7 @@ public final class RestrainedShrinkage {
    * @param restraintKgfPerMm2PerMm degree of restraint, 0 to 50
    */
   public static Computed of(double restraintKgfPerMm2PerMm) {
-    Arguments.notNegative("restraint", restraintKgfPerMm2PerMm, "kgf/mm2 per mm");
+    Require.notNegative("restraint", restraintKgfPerMm2PerMm, "kgf/mm2 per mm");
     return FORMULA.result(
         1 / (1 + 0.086 * Math.pow(restraintKgfPerMm2PerMm, 0.87)),
         new Limits()
@@ -48,8 +49,8 @@ public final class RestrainedShrinkage {
 
   /** The share that a weld of the given pull stiffness in series gives; same unit for both. */
   public static double bySpring(double restraint, double pullStiffness) {
-    Arguments.notNegative("restraint", restraint, "");
-    Arguments.positive("pull stiffness", pullStiffness, "");
+    Require.notNegative("restraint", restraint, "");
+    Require.positive("pull stiffness", pullStiffness, "");
     return 1 / (1 + restraint / pullStiffness);
   }
 }

@@ -1,5 +1,7 @@
 package org.counterpull.shrinkage;
 
+import org.counterpull.quantity.Require;
+
 /**
  * A long cylindrical shell under a ring load: the beam on an elastic foundation.
  *
@@ -17,16 +19,16 @@ public final class RingLoad {
 
   /** Beta of a tube, 1/mm, for nu 0.3; radius of the wall's middle and thickness in mm. */
   public static double betaPerMm(double radiusMm, double thicknessMm) {
-    Arguments.positive("radius", radiusMm, "mm");
-    Arguments.positive("thickness", thicknessMm, "mm");
+    Require.positive("radius", radiusMm, "mm");
+    Require.positive("thickness", thicknessMm, "mm");
     return Math.pow(3 * (1 - POISSON * POISSON), 0.25) / Math.sqrt(radiusMm * thicknessMm);
   }
 
   /** Deflection under a ring load far from the ends, mm; load per circumference in N/mm. */
   public static double deflectionMm(
       double loadNPerMm, double radiusMm, double thicknessMm, double elasticModulusMPa) {
-    Arguments.finite("ring load", loadNPerMm, "N/mm");
-    Arguments.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
+    Require.finite("ring load", loadNPerMm, "N/mm");
+    Require.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
     return loadNPerMm
         * betaPerMm(radiusMm, thicknessMm)
         * radiusMm
@@ -61,8 +63,8 @@ public final class RingLoad {
    * @param place beta times the distance from the end of the place asked for, zero or more
    */
   public static double nearFreeEnd(double load, double place) {
-    Arguments.notNegative("distance of the load", load, "");
-    Arguments.notNegative("distance of the place", place, "");
+    Require.notNegative("distance of the load", load, "");
+    Require.notNegative("distance of the place", place, "");
     double moment = momentShape(load);
     double shear = shearShape(load);
     return deflectionShape(Math.abs(place - load))
@@ -72,8 +74,8 @@ public final class RingLoad {
 
   /** Radial shrinkage in the middle of a band of width 2c that shrinks by a hoop strain, mm. */
   public static double shrunkBandMm(double hoopStrain, double radiusMm, double halfWidthBeta) {
-    Arguments.finite("hoop strain", hoopStrain, "");
-    Arguments.positive("radius", radiusMm, "mm");
+    Require.finite("hoop strain", hoopStrain, "");
+    Require.positive("radius", radiusMm, "mm");
     return hoopStrain * radiusMm * (1 - shearShape(halfWidthBeta));
   }
 }

@@ -1,5 +1,7 @@
 package org.counterpull.shrinkage;
 
+import org.counterpull.quantity.Require;
+
 /**
  * The zone that shrinks across a weld: a strain of -0.012 wherever the peak temperature reached 500
  * C, with the peak temperatures of instantaneous line sources in an infinite body.
@@ -31,7 +33,7 @@ public final class ShrinkZone {
 
   /** Area of the half disc in thick plate, mm2. */
   public static double thickAreaMm2(double netHeatJPerMm, ShrinkageMaterial material) {
-    Arguments.notNegative("net heat", netHeatJPerMm, "J/mm");
+    Require.notNegative("net heat", netHeatJPerMm, "J/mm");
     return netHeatJPerMm / (Math.E * material.heatCapacityJPerMm3K() * PEAK_RISE_K);
   }
 
@@ -43,7 +45,7 @@ public final class ShrinkZone {
   /** Width of the band in through-heated plate, mm. */
   public static double thinWidthMm(
       double netHeatJPerMm, double thicknessMm, ShrinkageMaterial material) {
-    Arguments.positive("thickness", thicknessMm, "mm");
+    Require.positive("thickness", thicknessMm, "mm");
     return thinAreaMm2(netHeatJPerMm, material) / thicknessMm;
   }
 
@@ -53,7 +55,7 @@ public final class ShrinkZone {
   }
 
   private static double thinAreaMm2(double netHeatJPerMm, ShrinkageMaterial material) {
-    Arguments.notNegative("net heat", netHeatJPerMm, "J/mm");
+    Require.notNegative("net heat", netHeatJPerMm, "J/mm");
     return TWO_OVER_SQRT_TWO_PI_E * netHeatJPerMm / (material.heatCapacityJPerMm3K() * PEAK_RISE_K);
   }
 }

@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import java.util.List;
 import java.util.Map;
+import org.counterpull.quantity.Require;
 
 /**
  * What shrinkage asks of a material: mean values between 20 and 600 C.
@@ -22,9 +23,9 @@ public record ShrinkageMaterial(
   public static final ShrinkageMaterial CARBON_STEEL = named("carbon steel");
 
   public ShrinkageMaterial {
-    Arguments.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
-    Arguments.positive("linear expansion", expansionPerK, "1/K");
-    Arguments.positive("volumetric heat", heatCapacityJPerMm3K, "J/mm3K");
+    Require.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
+    Require.positive("linear expansion", expansionPerK, "1/K");
+    Require.positive("volumetric heat", heatCapacityJPerMm3K, "J/mm3K");
   }
 
   /** The set of that name. */

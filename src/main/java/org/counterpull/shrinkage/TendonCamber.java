@@ -2,6 +2,7 @@ package org.counterpull.shrinkage;
 
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Require;
 
 /**
  * What a tendon force along a beam does to it: shortening F / (E A) and camber F d L2 / (8 E I).
@@ -41,20 +42,20 @@ public final class TendonCamber {
       double lengthMm,
       double inertiaMm4,
       double elasticModulusMPa) {
-    Arguments.finite("force", forceN, "N");
-    Arguments.finite("distance", distanceMm, "mm");
-    Arguments.positive("length", lengthMm, "mm");
-    Arguments.positive("second moment of area", inertiaMm4, "mm4");
-    Arguments.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
+    Require.finite("force", forceN, "N");
+    Require.finite("distance", distanceMm, "mm");
+    Require.positive("length", lengthMm, "mm");
+    Require.positive("second moment of area", inertiaMm4, "mm4");
+    Require.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
     return CAMBER.result(
         forceN * distanceMm * lengthMm * lengthMm / (8 * elasticModulusMPa * inertiaMm4));
   }
 
   /** Strain that the force gives over the area {@code areaMm2}, positive for shortening. */
   public static Computed shortening(double forceN, double areaMm2, double elasticModulusMPa) {
-    Arguments.finite("force", forceN, "N");
-    Arguments.positive("area", areaMm2, "mm2");
-    Arguments.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
+    Require.finite("force", forceN, "N");
+    Require.positive("area", areaMm2, "mm2");
+    Require.positive("modulus of elasticity", elasticModulusMPa, "N/mm2");
     return SHORTENING.result(forceN / (elasticModulusMPa * areaMm2));
   }
 }

@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Shrinkage force along a weld.
@@ -54,7 +55,7 @@ public final class TendonForce {
 
   /** The force as a plain number, N. */
   public static double forceN(double netHeatJPerMm, ShrinkageMaterial material) {
-    Arguments.notNegative("net heat", netHeatJPerMm, "J/mm");
+    Require.notNegative("net heat", netHeatJPerMm, "J/mm");
     return FACTOR
         * material.elasticModulusMPa()
         * material.expansionPerHeatMm3PerJ()
@@ -70,9 +71,9 @@ public final class TendonForce {
    */
   public static double yieldedBandMm(
       double netHeatJPerMm, double thicknessMm, double yieldMPa, ShrinkageMaterial material) {
-    Arguments.notNegative("net heat", netHeatJPerMm, "J/mm");
-    Arguments.positive("thickness", thicknessMm, "mm");
-    Arguments.positive("yield stress", yieldMPa, "N/mm2");
+    Require.notNegative("net heat", netHeatJPerMm, "J/mm");
+    Require.positive("thickness", thicknessMm, "mm");
+    Require.positive("yield stress", yieldMPa, "N/mm2");
     double yieldRiseK = yieldMPa / (material.elasticModulusMPa() * material.expansionPerK());
     return netHeatJPerMm
         / (Math.sqrt(2 * Math.PI * Math.E)
@@ -95,9 +96,7 @@ public final class TendonForce {
    */
   public static double overlappingN(
       double greaterN, double lesserN, double distanceMm, double bandMm, double addedShare) {
-    if (!(greaterN >= lesserN && lesserN >= 0)) {
-      throw Arguments.refused("lesser force", lesserN, "N", "must be 0 up to the greater one");
-    }
+    Require.within("lesser force", lesserN, 0, greaterN, "N");
     return greaterN + (distanceMm < bandMm ? addedShare : 1) * lesserN;
   }
 }

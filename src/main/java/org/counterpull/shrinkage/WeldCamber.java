@@ -3,6 +3,7 @@ package org.counterpull.shrinkage;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
+import org.counterpull.quantity.Require;
 
 /**
  * Camber of a beam from a longitudinal weld off its axis, by the area of the weld.
@@ -33,10 +34,10 @@ public final class WeldCamber {
    */
   public static Computed of(
       double weldAreaMm2, double distanceMm, double lengthMm, double inertiaMm4) {
-    Arguments.notNegative("weld area", weldAreaMm2, "mm2");
-    Arguments.finite("distance", distanceMm, "mm");
-    Arguments.positive("length", lengthMm, "mm");
-    Arguments.positive("second moment of area", inertiaMm4, "mm4");
+    Require.notNegative("weld area", weldAreaMm2, "mm2");
+    Require.finite("distance", distanceMm, "mm");
+    Require.positive("length", lengthMm, "mm");
+    Require.positive("second moment of area", inertiaMm4, "mm4");
     return FORMULA.result(
         0.005 * weldAreaMm2 * lengthMm * lengthMm * distanceMm / inertiaMm4,
         new Limits()

@@ -2,6 +2,8 @@ package org.counterpull.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -67,6 +69,24 @@ class PlanCommandTest {
     assertThat(run.out().lines().findFirst().orElseThrow())
         .isEqualTo("hinge bar: Not all of this can be done as it is asked for: read this first.");
     assertThat(run.out()).contains("NO  tab: no machine of this shop can weld it");
+  }
+
+  /**
+   * AWS D1.1, from memory: a flush flare bevel is sure to give 5/16 of the radius with any process,
+   * 5/16 x 15.875 = 4.961 mm. A throat of 12 mm can't be had there and isn't promised.
+   */
+  @Test
+  void aFlareIsNotPromisedMoreThanAFlushFillGives() throws IOException {
+    String text = Files.readString(Path.of("examples/hinge-bar.yaml"));
+    Path deep = folder.resolve("deep.yaml");
+    Files.writeString(
+        deep, text.replace("weld: flare bevel, gap", "weld: flare bevel, throat: 12 mm, gap"));
+    CommandRun run =
+        CommandRun.of("plan", deep.toString(), "--json", "--out", folder.resolve("o").toString());
+    JsonNode size = new ObjectMapper().readTree(run.out()).get("joints").get(0).get("size");
+    assertThat(size.get("throat").get("value").asDouble()).isBetween(4.96, 4.962);
+    assertThat(size.get("given").asBoolean()).isFalse();
+    assertThat(size.get("reason").asText()).contains("asks for 12 mm");
   }
 
   @Test

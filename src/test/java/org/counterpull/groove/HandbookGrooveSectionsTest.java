@@ -102,8 +102,10 @@ class HandbookGrooveSectionsTest {
   }
 
   // Filler metal handbook, kg/m of triangles (half a symmetric groove, or a fillet), 7.833 g/cm3,
-  // converted there from 0.001 lb/ft, so one unit of 0.001 kg/m is its own rounding; the 45 degree
-  // triangle at 14.29 mm is a misprint and left out.
+  // printed to 0.001 kg/m: half a unit is allowed. The row at 11.11 mm is printed 0.484 where
+  // 0.4834 belongs, a unit off (the table was converted from 0.001 lb/ft); the 45 degree triangle
+  // at
+  // 14.29 mm is a misprint and left out.
   @ParameterizedTest
   @CsvSource({
     "45, 3.18, 0.040", "45, 4.76, 0.089", "45, 6.35, 0.158", "45, 7.94, 0.247",
@@ -114,7 +116,7 @@ class HandbookGrooveSectionsTest {
   void handbookTriangles(double degrees, double sideMm, double printed) {
     double mm2 = GrooveArea.mm2(Groove.straight(Preparation.BEVEL, sideMm, 0, 0, degrees));
     double kgPerM = WeldMetalMass.of(mm2, WeldMetalMass.HANDBOOK_STEEL_G_PER_CM3).value();
-    assertThat(kgPerM).isEqualTo(printed, within(0.001));
+    assertThat(kgPerM).isEqualTo(printed, within(sideMm == 11.11 ? 0.001 : 0.0005));
   }
 
   // The same handbook: rectangles of a 3.175 mm gap, and caps; printed to 0.001 kg/m. Inch sizes

@@ -51,7 +51,22 @@ class PlateTextTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"230", "230 V", "16 A 230 V", "230 V 16 A four-phase"})
+  @ValueSource(strings = {"Ar + CO2", "60 Ar + 60 CO2", "helium", "Ar + Ar", "air"})
+  void whatIsNoShieldingGasIsRefused(String text) {
+    assertThatThrownBy(() -> PlateText.gas(text))
+        .isInstanceOf(QuantityException.class)
+        .hasMessageContaining("is no shielding gas that adds up to 100 %");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"120% at 200 A", "20% at 0 A"})
+  void aDutyPointOutsideAllSenseIsRefused(String text) {
+    assertThatThrownBy(() -> PlateText.duty(text)).isInstanceOf(QuantityException.class);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"5 V 16 A", "230 V 4000 A", "230", "230 V", "16 A 230 V", "230 V 16 A four-phase"})
   void whatIsNoSupplyIsRefused(String text) {
     assertThatThrownBy(() -> PlateText.supply(text)).isInstanceOf(QuantityException.class);
   }

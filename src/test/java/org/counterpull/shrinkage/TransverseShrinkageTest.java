@@ -183,10 +183,10 @@ class TransverseShrinkageTest {
     assertThat(RestrainedShrinkage.of(60).inRange()).isFalse();
     assertThatThrownBy(() -> FreeShrinkage.of(-1, 10))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("net heat -1.0 J/mm must be zero or more and finite");
+        .hasMessage("net heat is -1 J/mm: it must be a finite number, 0 or above");
     assertThatThrownBy(() -> FreeShrinkage.of(1000, 0))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("thickness 0.0 mm");
+        .hasMessage("thickness is 0 mm: it must be a finite number above 0");
     assertThatThrownBy(() -> FreeShrinkage.of(Double.NaN, 10))
         .isInstanceOf(IllegalArgumentException.class);
   }
