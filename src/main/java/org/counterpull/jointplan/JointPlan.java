@@ -22,6 +22,7 @@ import org.counterpull.weldment.Joint;
  * @param hardness expected highest hardness beside the weld, HV10; empty when unknown
  * @param preheat least temperature before welding, deg C, with what holds outside the box of its
  *     method
+ * @param steel what the steels of both parts ask for
  * @param loadCheck what the load does to the welds; empty where the file gives none, or where a
  *     part's strength is not known here
  * @param notes what else must be known, in sentences
@@ -39,6 +40,7 @@ public record JointPlan(
     List<Computed> carbonEquivalents,
     Optional<Computed> hardness,
     Computed preheat,
+    SteelAdvice steel,
     Optional<LoadCheck> loadCheck,
     List<String> notes,
     List<String> refusals,

@@ -81,7 +81,10 @@ public final class JointPlanner {
             weldment, procedures, joint, contact, needs, steel, machine.get(), best, groove);
     List<RunPlan> planned = runs.plan(chosen.lines());
     PreheatChoice preheat = runs.preheat();
+    SteelAdvisor advisor = new SteelAdvisor(steel, needs, weldment.surroundings().ambientC());
     notes.addAll(preheat.notes());
+    notes.addAll(advisor.notes(planned, preheat));
+    notes.addAll(runs.fillerNotes());
     notes.addAll(verdict.notes());
     return new JointPlan(
         joint,
@@ -94,6 +97,7 @@ public final class JointPlanner {
         steel.carbonEquivalents(),
         fastestCooling(planned).flatMap(cooling -> steel.hardness(cooling.value())),
         preheat.least(),
+        advisor.advice(planned, preheat, contact.form(), runs.forbidden()),
         check,
         notes,
         chosen.missed(),
@@ -165,7 +169,11 @@ public final class JointPlanner {
     Optional<Groove> groove = WantedGroove.of(joint.weld(), needs.thinnerMm());
     PreheatChoice preheat =
         PreheatChoice.of(
-            steel, WeldingProcess.MMA, needs.thickerMm(), 1, weldment.surroundings().ambientC());
+            steel,
+            Hydrogen.mlPer100g(WeldingProcess.MMA),
+            needs.thickerMm(),
+            1,
+            weldment.surroundings().ambientC());
     return new JointPlan(
         joint,
         contact,
@@ -177,6 +185,8 @@ public final class JointPlanner {
         steel.carbonEquivalents(),
         Optional.empty(),
         preheat.least(),
+        new SteelAdvisor(steel, needs, weldment.surroundings().ambientC())
+            .advice(List.of(), preheat, contact.form(), List.of()),
         check,
         notes,
         refused,

@@ -1,14 +1,20 @@
 package org.counterpull.jointplan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import org.counterpull.arc.WeldingProcess;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.counterpull.contact.Contact;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.cooling.WeldShape;
 import org.counterpull.feeding.ShieldingGas;
+import org.counterpull.filler.FillerClass;
+import org.counterpull.filler.FillerClasses;
 import org.counterpull.groove.Groove;
+import org.counterpull.machine.FillerAtHand;
+import org.counterpull.machine.Machine;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.WorkingPoint;
 import org.counterpull.position.WeldingPosition;
@@ -27,9 +33,6 @@ final class RunPlanner {
   private static final String NO_ROW =
       "load line of IEC 60974-1; no procedure row covers this work";
 
-  /** Common practice, no source. */
-  private static final String USUAL_FLOW = ", 14 l/min";
-
   private final Weldment weldment;
   private final ProcedureBook procedures;
   private final Joint joint;
@@ -40,7 +43,11 @@ final class RunPlanner {
   private final Placing.Effort effort;
   private final WorkingPoint point;
   private final Optional<Groove> groove;
-  private final PreheatChoice preheat;
+  private final OptionalDouble againstChillC;
+  private final Set<String> fillerNotes = new LinkedHashSet<>();
+  private final Set<SteelAdvice.Forbidden> forbidden = new LinkedHashSet<>();
+  private PreheatChoice preheat;
+  private double mostHydrogenMl;
 
   RunPlanner(
       Weldment weldment,
@@ -63,34 +70,69 @@ final class RunPlanner {
     this.effort = assessed.effort();
     this.point = verdict.point();
     this.groove = groove;
-    double ambientC = weldment.surroundings().ambientC();
-    double heatInput = point.largestArcEnergyKJPerMm() * point.process().k();
+    this.againstChillC = verdict.preheatC();
     this.preheat =
-        PreheatChoice.of(steel, point.process(), needs.thickerMm(), heatInput, ambientC)
-            .atLeast(verdict.preheatC());
+        preheat(
+            Hydrogen.mlPer100g(point.process()),
+            point.largestArcEnergyKJPerMm() * point.process().k());
   }
 
-  /**
-   * The rows that the machine's electrodes can follow: a stick set welds with what the file names.
-   */
+  /** The rows that what lies at the machine can follow: those of its classes, where known. */
   private static ProcedureBook atHand(ProcedureBook book, ShopMachine machine) {
-    if (machine.electrodes().isEmpty()) {
-      return book;
-    }
     return new ProcedureBook(
-        book.rows().stream()
-            .filter(
-                row ->
-                    row.scope().process() != WeldingProcess.MMA
-                        || machine.electrodes().contains(row.electrode().classification()))
-            .toList());
+        book.rows().stream().filter(row -> canFollow(row, machine.machine())).toList());
+  }
+
+  private static boolean canFollow(Procedure row, Machine machine) {
+    List<FillerClass> known =
+        machine.fillersFor(row.scope().process()).stream()
+            .map(FillerAtHand::fillerClass)
+            .flatMap(Optional::stream)
+            .toList();
+    return known.isEmpty()
+        || FillerClasses.find(row.electrode().classification()).map(known::contains).orElse(true);
+  }
+
+  private PreheatChoice preheat(double hydrogenMl, double heatInputKJPerMm) {
+    return PreheatChoice.of(
+            steel,
+            hydrogenMl,
+            needs.thickerMm(),
+            heatInputKJPerMm,
+            weldment.surroundings().ambientC())
+        .atLeast(againstChillC);
   }
 
   PreheatChoice preheat() {
     return preheat;
   }
 
+  /** What doesn't match about the fillers, in sentences. */
+  List<String> fillerNotes() {
+    return List.copyOf(fillerNotes);
+  }
+
+  /** What the fillers mustn't be used for. */
+  List<SteelAdvice.Forbidden> forbidden() {
+    return List.copyOf(forbidden);
+  }
+
+  /** The runs; the preheat follows from the least heat input of their passes. */
   List<RunPlan> plan(List<WeldLine> lines) {
+    List<RunPlan> rough = runs(lines);
+    OptionalDouble least =
+        rough.stream()
+            .flatMap(run -> run.passes().stream())
+            .mapToDouble(pass -> pass.heatInput().value())
+            .min();
+    if (least.isEmpty()) {
+      return rough;
+    }
+    preheat = preheat(mostHydrogenMl, least.getAsDouble());
+    return runs(lines);
+  }
+
+  private List<RunPlan> runs(List<WeldLine> lines) {
     List<RunPlan> runs = new ArrayList<>();
     for (WeldLine line : lines) {
       runs.add(run(line, !runs.isEmpty()));
@@ -115,6 +157,16 @@ final class RunPlanner {
                         preheat.least().value(),
                         welded))
             .toList();
+    FillerChoice filler =
+        FillerChoice.of(
+            machine.machine(),
+            point,
+            steel,
+            row.map(Found::procedure),
+            new FillerChoice.Work(passes.size(), placing.position(), needs.thickerMm()));
+    fillerNotes.addAll(filler.notes());
+    forbidden.addAll(filler.forbidden());
+    mostHydrogenMl = Math.max(mostHydrogenMl, filler.hydrogenMlPer100g(point.process()));
     return new RunPlan(
         line,
         machine.machine().name(),
@@ -124,7 +176,7 @@ final class RunPlanner {
         point.process(),
         settings.transfer(needs.thickerMm()),
         row.map(Found::explanation).orElse(NO_ROW),
-        filler(row.map(Found::procedure)),
+        filler.filler(),
         welded,
         passes,
         preheat.least(),
@@ -188,23 +240,5 @@ final class RunPlanner {
     double pitch = stitch.lengthMm() + stitch.clearMm();
     double count = Math.floor((lengthMm + stitch.clearMm()) / pitch);
     return Math.min(lengthMm, Math.max(1, count) * stitch.lengthMm());
-  }
-
-  private Filler filler(Optional<Procedure> row) {
-    return row.map(r -> Fillers.of(r, point))
-        .orElseGet(() -> Fillers.usual(machine, point, steel.baseMaterial(), gasWords()));
-  }
-
-  private String gasWords() {
-    return gas()
-        .map(
-            g ->
-                (g.co2Percent() >= 100
-                        ? "CO2"
-                        : g.co2Percent() > 0
-                            ? "Ar + " + Math.round(g.co2Percent()) + " % CO2"
-                            : "Ar")
-                    + USUAL_FLOW)
-        .orElse("none");
   }
 }

@@ -45,6 +45,7 @@ final class JointJson {
     node.set("carbonEquivalents", list(joint.carbonEquivalents(), JsonValues::computed));
     node.set("hardness", computed(joint.hardness()));
     node.set("preheat", computed(joint.preheat()));
+    node.set("steel", SteelJson.of(joint.steel()));
     node.set(
         "load",
         joint.loadCheck().<JsonNode>map(LoadJson::check).orElse(JsonValues.NODES.nullNode()));

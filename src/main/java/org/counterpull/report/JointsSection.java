@@ -42,6 +42,10 @@ final class JointsSection {
     out.close().open("div").add(PageParts.lines(words.joints(alike)));
     out.add(PageParts.bullets(PlanWords.notesOf(alike))).close().close().close();
     out.add(PageParts.table(tables.passes(alike)));
+    Table preheats = words.steel().methods(joint);
+    if (!preheats.isEmpty()) {
+      out.add(PageParts.table(preheats));
+    }
     for (MachineVerdict verdict : joint.verdicts()) {
       if (verdict.verdict() != Verdict.ONE_PASS) {
         out.element("p", verdict.machine() + ": " + Verdicts.words(verdict.verdict()) + ".");

@@ -123,6 +123,7 @@ final class PlanMarkdown {
     words.joints(alike).forEach(l -> bullet(l.label() + ": " + l.value().text()));
     PlanWords.notesOf(alike).forEach(this::bullet);
     table(tables.passes(alike));
+    table(words.steel().methods(joint));
     for (MachineVerdict verdict : joint.verdicts()) {
       if (verdict.verdict() != Verdict.ONE_PASS) {
         line("");

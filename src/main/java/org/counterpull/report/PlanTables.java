@@ -20,7 +20,6 @@ import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
 import org.counterpull.plan.Plan;
 import org.counterpull.quantity.Computed;
-import org.counterpull.quantity.Printed;
 
 /** The tables of a plan, the same on every kind of page. */
 final class PlanTables {
@@ -31,7 +30,7 @@ final class PlanTables {
   PlanTables(Plan plan, Measures measures) {
     this.plan = plan;
     this.measures = measures;
-    this.settings = new Settings(measures);
+    this.settings = new Settings(plan.weldment().machines(), measures);
   }
 
   /** The number of a run on the weld map; empty for one that isn't welded. */
@@ -110,7 +109,7 @@ final class PlanTables {
       for (RunPlan run : joint.runs()) {
         for (PassPlan pass : run.passes()) {
           sameSettings
-              .computeIfAbsent(pass(pass), k -> new ArrayList<>())
+              .computeIfAbsent(pass(run, pass), k -> new ArrayList<>())
               .add(weldNumber(run.name()));
         }
       }
@@ -128,12 +127,12 @@ final class PlanTables {
         rows);
   }
 
-  private List<Shown> pass(PassPlan pass) {
+  private List<Shown> pass(RunPlan run, PassPlan pass) {
     return row(
         "pass " + pass.number(),
         pass.kind().word() + ", layer " + pass.layer(),
-        Printed.number(pass.currentA(), 3) + " A, " + Printed.number(pass.voltageV(), 3) + " V",
-        pass.wireFeed().map(measures::of).orElse(Shown.only("by hand")),
+        settings.pass(run, pass),
+        settings.feed(run, pass),
         measures.travel(pass.travelMmPerS()),
         measures.heat(pass.heatInput().value()),
         Measures.plain(pass.area().value(), "mm\u00b2"),

@@ -233,18 +233,25 @@ final class PlanWords {
     joint.machine().ifPresent(machine -> lines.add(new Line("machine", machine)));
     joint
         .filler()
-        .ifPresent(f -> lines.add(new Line("filler", f.designation() + ". " + f.storage())));
-    lines.add(new Line("preheat", measures.of(joint.preheat())));
-    joint
-        .hardness()
         .ifPresent(
-            h ->
+            f ->
                 lines.add(
-                    new Line("hardness", Measures.plain(h.value(), h.unit()) + " beside it")));
-    joint
-        .carbonEquivalents()
-        .forEach(c -> lines.add(new Line(c.formula().name(), Measures.plain(c.value(), c.unit()))));
+                    new Line(
+                        "filler",
+                        f.designation()
+                            + ", "
+                            + f.polarity()
+                            + ", gas: "
+                            + f.gas()
+                            + "; "
+                            + f.storage())));
+    lines.addAll(steel().lines(joint));
     return lines;
+  }
+
+  /** What the steels ask for. */
+  SteelWords steel() {
+    return new SteelWords(measures, plan.weldment().surroundings().ambientC());
   }
 
   /** Joints in groups that are prepared, welded and judged alike, in the order of the file. */

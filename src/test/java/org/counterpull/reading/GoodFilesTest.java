@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.counterpull.arc.WeldingProcess;
+import org.counterpull.machine.FillerAtHand;
+import org.counterpull.machine.Panel.Reading;
 import org.counterpull.space.Face;
 import org.counterpull.steel.Element;
 import org.counterpull.weldment.Check;
@@ -149,6 +151,12 @@ class GoodFilesTest {
     assertThat(stick.machine().largestCurrentA()).isEqualTo(160);
     assertThat(stick.machine().processes()).containsExactly(WeldingProcess.MMA, WeldingProcess.TIG);
     assertThat(stick.machine().conversion().efficiency()).isEqualTo(0.82);
+    assertThat(stick.machine().lead().orElseThrow().lengthM()).isEqualTo(25);
+    assertThat(stick.machine().panel().dial(Reading.CURRENT).orElseThrow().position(85))
+        .isEqualTo("5.5");
+    assertThat(stick.machine().fillersFor(WeldingProcess.TIG))
+        .extracting(FillerAtHand::designation)
+        .containsExactly("W3Si1");
     assertThat(weldment.machines().get(1).place()).isEqualTo("neighbour's");
     ShopMachine mag = weldment.machines().get(2);
     assertThat(mag.machine().wiresMm().get(0)).isCloseTo(0.762, within(1e-9));

@@ -19,6 +19,7 @@ import org.counterpull.jointplan.Filler;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.PassPlan;
 import org.counterpull.jointplan.RunPlan;
+import org.counterpull.jointplan.SteelAdvice;
 import org.counterpull.jointplan.WeldSize;
 import org.counterpull.machine.JointKind;
 import org.counterpull.machine.Machine;
@@ -355,6 +356,7 @@ final class SamplePlan {
             List.of(number("cet", 0.25, "%")),
             Optional.of(number("haz-hardness", 304, "HV10")),
             number("preheat-cet", 20, "C"),
+            SteelAdvice.NONE,
             Optional.empty(),
             List.of("Wrap the ends."),
             List.of(),
