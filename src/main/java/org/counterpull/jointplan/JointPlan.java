@@ -23,6 +23,7 @@ import org.counterpull.weldment.Joint;
  * @param preheat least temperature before welding, deg C, with what holds outside the box of its
  *     method
  * @param steel what the steels of both parts ask for
+ * @param coupon test piece to weld first; empty where none is asked for
  * @param loadCheck what the load does to the welds; empty where the file gives none, or where a
  *     part's strength is not known here
  * @param notes what else must be known, in sentences
@@ -41,6 +42,7 @@ public record JointPlan(
     Optional<Computed> hardness,
     Computed preheat,
     SteelAdvice steel,
+    Optional<Coupon> coupon,
     Optional<LoadCheck> loadCheck,
     List<String> notes,
     List<String> refusals,
@@ -52,5 +54,26 @@ public record JointPlan(
     notes = List.copyOf(notes);
     refusals = List.copyOf(refusals);
     runs = List.copyOf(runs);
+  }
+
+  /** The same with another test piece. */
+  JointPlan withCoupon(Optional<Coupon> other) {
+    return new JointPlan(
+        joint,
+        contact,
+        preparation,
+        size,
+        filler,
+        verdicts,
+        machine,
+        carbonEquivalents,
+        hardness,
+        preheat,
+        steel,
+        other,
+        loadCheck,
+        notes,
+        refusals,
+        runs);
   }
 }

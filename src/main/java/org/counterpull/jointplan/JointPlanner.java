@@ -41,6 +41,15 @@ public final class JointPlanner {
   }
 
   /**
+   * Plans all joints; those whose test pieces are alike share one.
+   *
+   * @param contacts how the parts meet, one for each joint; with at least one line each
+   */
+  public List<JointPlan> plans(List<Contact> contacts) {
+    return Coupons.shared(contacts.stream().map(c -> plan(weldment.joint(c.joint()), c)).toList());
+  }
+
+  /**
    * Plans a joint.
    *
    * @param joint what the file asks for
@@ -81,6 +90,8 @@ public final class JointPlanner {
             weldment, procedures, joint, contact, needs, steel, machine.get(), best, groove);
     List<RunPlan> planned = runs.plan(chosen.lines());
     PreheatChoice preheat = runs.preheat();
+    EdgePreparation edges = Preparations.of(joint, needs, groove, reason(needs, verdict, groove));
+    Coupons coupons = new Coupons(needs, edges, contact.form(), steel);
     SteelAdvisor advisor = new SteelAdvisor(steel, needs, weldment.surroundings().ambientC());
     notes.addAll(preheat.notes());
     notes.addAll(advisor.notes(planned, preheat));
@@ -89,7 +100,7 @@ public final class JointPlanner {
     return new JointPlan(
         joint,
         contact,
-        Preparations.of(joint, needs, groove, reason(needs, verdict, groove)),
+        edges,
         needs.size(),
         planned.stream().findFirst().map(RunPlan::filler),
         verdicts,
@@ -98,6 +109,7 @@ public final class JointPlanner {
         fastestCooling(planned).flatMap(cooling -> steel.hardness(cooling.value())),
         preheat.least(),
         advisor.advice(planned, preheat, contact.form(), runs.forbidden()),
+        coupons.of(planned, verdict, runs.unproven()),
         check,
         notes,
         chosen.missed(),
@@ -187,6 +199,7 @@ public final class JointPlanner {
         preheat.least(),
         new SteelAdvisor(steel, needs, weldment.surroundings().ambientC())
             .advice(List.of(), preheat, contact.form(), List.of()),
+        Optional.empty(),
         check,
         notes,
         refused,

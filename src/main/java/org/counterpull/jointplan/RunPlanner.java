@@ -46,6 +46,7 @@ final class RunPlanner {
   private final OptionalDouble againstChillC;
   private final Set<String> fillerNotes = new LinkedHashSet<>();
   private final Set<SteelAdvice.Forbidden> forbidden = new LinkedHashSet<>();
+  private final Set<String> unproven = new LinkedHashSet<>();
   private PreheatChoice preheat;
   private double mostHydrogenMl;
 
@@ -112,6 +113,11 @@ final class RunPlanner {
     return List.copyOf(fillerNotes);
   }
 
+  /** Why the settings are not proved; empty where a source stands behind each row. */
+  Optional<String> unproven() {
+    return unproven.stream().findFirst();
+  }
+
   /** What the fillers mustn't be used for. */
   List<SteelAdvice.Forbidden> forbidden() {
     return List.copyOf(forbidden);
@@ -165,6 +171,12 @@ final class RunPlanner {
             row.map(Found::procedure),
             new FillerChoice.Work(passes.size(), placing.position(), needs.thickerMm()));
     fillerNotes.addAll(filler.notes());
+    if (row.isEmpty()) {
+      unproven.add(
+          "no row of procedures covers this work: its settings are the machine's load line");
+    } else if (row.get().procedure().isUnproven()) {
+      unproven.add("its settings stand on common practice or memory, not on a source");
+    }
     forbidden.addAll(filler.forbidden());
     mostHydrogenMl = Math.max(mostHydrogenMl, filler.hydrogenMlPer100g(point.process()));
     return new RunPlan(

@@ -44,6 +44,7 @@ public record Operation(
     MASK,
     INSERT,
     FIT,
+    TEST,
     PREHEAT,
     TACK,
     MOVE,

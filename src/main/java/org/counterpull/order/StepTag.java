@@ -14,6 +14,7 @@ enum StepTag {
   STRIP_COATING(Operation.Kind.STRIP),
   REMOVE_SENSITIVE(Operation.Kind.STRIP),
   CLEAN(Operation.Kind.CLEAN),
+  TEST_PIECE(Operation.Kind.TEST),
   SUPPORT(Operation.Kind.FIT),
   FIT(Operation.Kind.FIT),
   INSERT(Operation.Kind.INSERT),

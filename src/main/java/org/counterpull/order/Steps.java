@@ -35,6 +35,7 @@ final class Steps {
   static List<Step> of(Weldment weldment, List<JointPlan> joints, List<Contact> contacts) {
     Steps all = new Steps(weldment, joints, contacts);
     PartSteps.add(all);
+    CouponSteps.add(all);
     JointSteps.add(all);
     FeatureSteps.add(all);
     FixtureSteps.add(all);

@@ -39,9 +39,7 @@ public final class Planner {
    * @param seed for searches
    */
   public Plan plan(Weldment weldment, List<Contact> contacts, long seed) {
-    JointPlanner jointPlanner = new JointPlanner(weldment, procedures);
-    List<JointPlan> joints =
-        contacts.stream().map(c -> jointPlanner.plan(weldment.joint(c.joint()), c)).toList();
+    List<JointPlan> joints = new JointPlanner(weldment, procedures).plans(contacts);
     List<Refusal> refusals = new ArrayList<>(Refusals.of(weldment, joints));
     OrderResult result = OrderPlanner.plan(weldment, joints, contacts, seed);
     WorkOrder order;
@@ -89,8 +87,9 @@ public final class Planner {
             ? List.of()
             : List.of(
                 "warm both parts over at least 75 mm each side with a broad flame, not a cutting one",
-                "measure 75 mm from the seam on the side away from the flame, after the flame has been"
-                    + " off for two minutes for each 25 mm of thickness (from memory: EN ISO 13916)");
+                "let it soak two minutes for each 25 mm of thickness, then measure four thicknesses from"
+                    + " the seam, at most 50 mm (75 mm above 50 mm thick), on the far side (from memory:"
+                    + " EN ISO 13916); each joint below says how far and how long");
     return new Plan.Preheat(highest.preheat(), warmed, how);
   }
 }

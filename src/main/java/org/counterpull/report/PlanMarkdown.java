@@ -1,9 +1,12 @@
 package org.counterpull.report;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import org.counterpull.jointplan.Coupon;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
+import org.counterpull.machine.Stretch;
 import org.counterpull.machine.Verdict;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
@@ -40,6 +43,7 @@ final class PlanMarkdown {
     heading("What each machine can weld");
     table(tables.verdicts());
     words.alike().forEach(this::joints);
+    coupons();
     section("Checks", tables.checks());
     section("Strip, mask, drill, put back", tables.lists());
     section("What is used up", tables.consumables());
@@ -129,7 +133,17 @@ final class PlanMarkdown {
         line("");
         line(escaped(verdict.machine() + ": " + Verdicts.words(verdict.verdict())) + ".");
         table(PlanTables.gates(verdict));
+        line("");
+        Stretch.of(verdict).forEach(this::bullet);
       }
+    }
+  }
+
+  private void coupons() {
+    int number = 0;
+    for (Map.Entry<Coupon, List<JointPlan>> entry : words.coupons().entrySet()) {
+      heading("Test piece T" + ++number + " for " + PlanWords.namesOf(entry.getValue()));
+      PlanWords.coupon(entry.getKey()).forEach(l -> bullet(l.label() + ": " + l.value().text()));
     }
   }
 

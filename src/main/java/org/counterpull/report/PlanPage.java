@@ -1,9 +1,12 @@
 package org.counterpull.report;
 
 import java.util.List;
+import java.util.Map;
 import org.counterpull.drawing.PartMap;
 import org.counterpull.drawing.TimeChart;
 import org.counterpull.drawing.WeldMap;
+import org.counterpull.jointplan.Coupon;
+import org.counterpull.jointplan.JointPlan;
 import org.counterpull.markup.Markup;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Caution;
@@ -47,6 +50,7 @@ final class PlanPage {
     out.add(
         PageParts.section(
             "machines", "What each machine can weld", PageParts.table(tables.verdicts())));
+    out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());
     section(out, "use", "What is used up", tables.consumables());
@@ -143,6 +147,20 @@ final class PlanPage {
     if (!table.isEmpty()) {
       out.add(PageParts.section(id, title, PageParts.table(table)));
     }
+  }
+
+  private Markup coupons() {
+    if (words.coupons().isEmpty()) {
+      return new Markup();
+    }
+    Markup out = new Markup();
+    int number = 0;
+    for (Map.Entry<Coupon, List<JointPlan>> entry : words.coupons().entrySet()) {
+      out.open("div", "class", "joint");
+      out.element("h3", "T" + ++number + " for " + PlanWords.namesOf(entry.getValue()));
+      out.add(PageParts.lines(PlanWords.coupon(entry.getKey()))).closeLine();
+    }
+    return PageParts.section("coupons", "Test pieces, before the first tack", out);
   }
 
   private Markup why() {

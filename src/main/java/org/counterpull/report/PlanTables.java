@@ -259,6 +259,7 @@ final class PlanTables {
           switch (timed.operation().kind()) {
             case STRIP, MASK, DRILL, INSERT, REFIT -> true;
             case CUT,
+                TEST,
                 BEVEL,
                 CLEAN,
                 FIT,

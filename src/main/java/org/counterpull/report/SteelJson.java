@@ -7,6 +7,7 @@ import static org.counterpull.report.JsonValues.object;
 import static org.counterpull.report.JsonValues.texts;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.counterpull.jointplan.Coupon;
 import org.counterpull.jointplan.PreheatOpinion;
 import org.counterpull.jointplan.SteelAdvice;
 
@@ -52,6 +53,17 @@ final class SteelJson {
     node.set("answer", computed(opinion.answer()));
     node.put("counts", opinion.counts());
     node.put("words", opinion.words());
+    return node;
+  }
+
+  static ObjectNode coupon(Coupon coupon) {
+    ObjectNode node = object();
+    node.put("why", coupon.why());
+    node.put("pieces", coupon.pieces());
+    node.put("welded", coupon.welded());
+    node.put("place", coupon.place());
+    node.set("cut", texts(coupon.cut()));
+    node.set("see", texts(coupon.see()));
     return node;
   }
 }

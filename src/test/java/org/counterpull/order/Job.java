@@ -271,6 +271,7 @@ public final class Job {
               number(preheats.getOrDefault(joint.name(), AMBIENT_C), "C"),
               SteelAdvice.NONE,
               Optional.empty(),
+              Optional.empty(),
               List.of(),
               List.of(),
               here));

@@ -358,6 +358,7 @@ final class SamplePlan {
             number("preheat-cet", 20, "C"),
             SteelAdvice.NONE,
             Optional.empty(),
+            Optional.empty(),
             List.of("Wrap the ends."),
             List.of(),
             both));
