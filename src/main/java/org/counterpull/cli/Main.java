@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
       HeatCommand.class,
       ProceduresCommand.class,
       MachineCommand.class,
+      JointCommand.class,
       FormulaCommand.class,
       GenerateCompletion.class
     })

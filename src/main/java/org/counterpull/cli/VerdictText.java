@@ -19,15 +19,15 @@ final class VerdictText {
   static void print(PrintWriter out, MachineVerdict verdict) {
     out.printf(
         Locale.ROOT,
-        "%s, %s, %s in %s: %s%n",
+        "%s, %s in %s: %s%n",
         verdict.machine(),
-        verdict.point().process().word(),
         verdict.task().joint().word(),
         thickness(verdict),
         verdict.verdict().word());
     out.printf(
         Locale.ROOT,
-        "  set at %s A, %s V, %s wire or electrode %s mm, duty %s %%%n",
+        "  %s set at %s A, %s V, %s wire or electrode %s mm, duty %s %%%n",
+        verdict.point().process().word(),
         Printed.number(verdict.point().currentA(), 3),
         Printed.number(verdict.point().voltageV(), 3),
         verdict.point().transfer().word(),
