@@ -55,7 +55,7 @@ public final class Planner {
       order = (WorkOrder) result;
     }
     WorkOrder done = order;
-    Plan.Consumables used = Consumption.of(weldment, done);
+    Plan.Consumables used = Consumption.of(weldment, joints, done);
     return new Plan(
         weldment,
         seed,

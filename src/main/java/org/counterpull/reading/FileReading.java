@@ -18,6 +18,7 @@ import org.counterpull.weldment.Prices;
 import org.counterpull.weldment.Probe;
 import org.counterpull.weldment.RunGiven;
 import org.counterpull.weldment.ShopMachine;
+import org.counterpull.weldment.StockRoom;
 import org.counterpull.weldment.Surroundings;
 import org.counterpull.weldment.Weldment;
 import org.counterpull.weldment.WrittenOrder;
@@ -37,7 +38,8 @@ final class FileReading {
       List<ShopMachine> machines,
       List<String> machineNames,
       Surroundings surroundings,
-      Optional<Prices> prices) {}
+      Optional<Prices> prices,
+      StockRoom stockRoom) {}
 
   /** What is read of the things on parts. */
   private record Work(
@@ -89,7 +91,8 @@ final class FileReading {
             order,
             runs,
             work.probes(),
-            book.assumptions()));
+            book.assumptions(),
+            shop.stockRoom()));
   }
 
   private static Shop shop(Fields file) {
@@ -98,7 +101,8 @@ final class FileReading {
         machines.read(MachineReading::read),
         machines.names(),
         ShopReading.surroundings(file),
-        ShopReading.prices(file));
+        ShopReading.prices(file),
+        ShopReading.stockRoom(file));
   }
 
   private static Work work(Fields file, List<String> parts, List<PartDraft> drafts) {

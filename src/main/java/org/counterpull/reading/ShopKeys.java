@@ -153,7 +153,16 @@ final class ShopKeys {
               new Key("wire", Form.NUMBER, "a kilogram of wire", "0", "4"),
               new Key("electrodes", Form.NUMBER, "a kilogram of covered electrodes", "0", "7"),
               new Key("gas", Form.NUMBER, "a cubic metre of shielding gas", "0", "9"),
-              new Key("energy", Form.NUMBER, "a kilowatt hour", "0", "0.3")));
+              new Key("energy", Form.NUMBER, "a kilowatt hour", "0", "0.3"),
+              new Key("stock", Form.NUMBER, "a kilogram of bar, tube or plate", "0", "1.6")));
+
+  static final KeyTable STOCK_ROOM =
+      new KeyTable(
+          "stock-room",
+          "how stock is bought",
+          List.of(
+              new Key("bar", Form.LENGTH, "length of a bar as sold", "6 m", "6000"),
+              new Key("kerf", Form.LENGTH, "what each saw cut takes", "3 mm", "2")));
 
   private ShopKeys() {}
 }

@@ -17,9 +17,9 @@ import org.counterpull.reading.Node.Table;
 final class Sources {
   private static final int MOST_FILES = 30;
   private static final List<String> SHARED =
-      List.of("machines", "fixtures", "prices", "surroundings");
+      List.of("machines", "fixtures", "prices", "surroundings", "stock room");
   private static final List<String> IN_INCLUDED =
-      List.of("units", "include", "machines", "fixtures", "prices", "surroundings");
+      List.of("units", "include", "machines", "fixtures", "prices", "surroundings", "stock room");
 
   private final Notebook book;
   private final Map<Path, String> loaded = new LinkedHashMap<>();

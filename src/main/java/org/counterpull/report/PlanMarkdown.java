@@ -46,6 +46,8 @@ final class PlanMarkdown {
     coupons();
     section("Checks", tables.checks());
     section("Strip, mask, drill, put back", tables.lists());
+    section("Cutting list", tables.cuts().cuts());
+    section("Bars to buy", tables.cuts().bars());
     section("What is used up", tables.consumables());
     section("Cost", tables.cost());
     heading("Assumptions");

@@ -53,6 +53,8 @@ final class PlanPage {
     out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());
+    section(out, "cuts", "Cutting list", tables.cuts().cuts());
+    section(out, "bars", "Bars to buy", tables.cuts().bars());
     section(out, "use", "What is used up", tables.consumables());
     section(out, "cost", "Cost", tables.cost());
     out.add(why());

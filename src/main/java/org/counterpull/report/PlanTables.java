@@ -213,6 +213,10 @@ final class PlanTables {
         low.other() + " to " + high.other());
   }
 
+  CutTables cuts() {
+    return new CutTables(plan.consumables().cutList(), measures);
+  }
+
   Table consumables() {
     Plan.Consumables c = plan.consumables();
     List<List<Shown>> rows = new ArrayList<>();
@@ -221,7 +225,10 @@ final class PlanTables {
           row(
               filler.designation() + ", " + measures.length(filler.diameterMm()).text(),
               measures.of(filler.kg()),
-              filler.pieces() > 0 ? filler.pieces() + " pieces" : "wire, losses included"));
+              (filler.pieces() > 0 ? filler.pieces() + " pieces" : "wire")
+                  + " to buy; "
+                  + measures.mass(filler.depositedKg()).text()
+                  + " of it stays in the joints"));
     }
     rows.add(row("shielding gas", Measures.plain(c.gasLitres().value(), "litres"), ""));
     rows.add(row("electricity", Measures.plain(c.energyKWh().value(), "kWh"), ""));
@@ -242,6 +249,7 @@ final class PlanTables {
               rows.add(row("filler", money(cost.filler(), cost.currency())));
               rows.add(row("gas", money(cost.gas(), cost.currency())));
               rows.add(row("electricity", money(cost.energy(), cost.currency())));
+              rows.add(row("stock", money(cost.stock(), cost.currency())));
               rows.add(row("together", money(cost.total(), cost.currency())));
             });
     return new Table(List.of("cost", "amount"), rows);

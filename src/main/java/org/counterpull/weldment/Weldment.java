@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param runs what the file fixes on runs
  * @param probes points whose temperature is wanted
  * @param assumptions every default that was used, in file order
+ * @param stockRoom how stock is bought and sawn
  */
 public record Weldment(
     String name,
@@ -36,7 +37,8 @@ public record Weldment(
     Optional<WrittenOrder> order,
     List<RunGiven> runs,
     List<Probe> probes,
-    List<Assumption> assumptions) {
+    List<Assumption> assumptions,
+    StockRoom stockRoom) {
 
   public Weldment {
     parts = List.copyOf(parts);
@@ -49,6 +51,40 @@ public record Weldment(
     runs = List.copyOf(runs);
     probes = List.copyOf(probes);
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** A weldment whose stock is bought and sawn as usual. */
+  public Weldment(
+      String name,
+      List<Part> parts,
+      List<Joint> joints,
+      List<Feature> features,
+      List<Check> checks,
+      List<ShopMachine> machines,
+      List<Fixture> fixtures,
+      Surroundings surroundings,
+      Optional<Prices> prices,
+      List<Before> before,
+      Optional<WrittenOrder> order,
+      List<RunGiven> runs,
+      List<Probe> probes,
+      List<Assumption> assumptions) {
+    this(
+        name,
+        parts,
+        joints,
+        features,
+        checks,
+        machines,
+        fixtures,
+        surroundings,
+        prices,
+        before,
+        order,
+        runs,
+        probes,
+        assumptions,
+        StockRoom.USUAL);
   }
 
   /**

@@ -162,6 +162,9 @@ class GoodFilesTest {
     assertThat(mag.machine().wiresMm().get(0)).isCloseTo(0.762, within(1e-9));
     assertThat(mag.machine().gas().co2Percent()).isEqualTo(18);
     assertThat(weldment.prices().orElseThrow().currency()).isEqualTo("EUR");
+    assertThat(weldment.prices().orElseThrow().stockPerKg()).isEqualTo(1.6);
+    assertThat(weldment.stockRoom().barMm()).isEqualTo(6100);
+    assertThat(weldment.stockRoom().kerfMm()).isEqualTo(2);
     assertThat(weldment.surroundings().ambientC()).isEqualTo(10);
     assertThat(result.sources()).hasSize(2);
     assertThat(result.locations().at("machines.shop mag.gas").file())

@@ -28,6 +28,7 @@ import org.counterpull.machine.WeldTask;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Precedence;
 import org.counterpull.order.Timed;
+import org.counterpull.plan.CutList;
 import org.counterpull.plan.Plan;
 import org.counterpull.position.WeldingPosition;
 import org.counterpull.power.Conversion;
@@ -123,14 +124,16 @@ final class SamplePlan {
         List.of(new Precedence("tack", "weld:W1", "R01", "All is tacked first.", true)),
         List.of("The middle is welded before the ends" + mark + "."),
         new Plan.Consumables(
-            List.of(new Plan.FillerUse(FILLER.designation(), 0.8, number("mass", 1.23, "kg"), 0)),
+            List.of(
+                new Plan.FillerUse(FILLER.designation(), 0.8, 1.05, number("mass", 1.23, "kg"), 0)),
             number("gas", 410, "l"),
             number("energy", 2.25, "kWh"),
             620,
             end,
             1500,
             number("mass", 1.05, "kg"),
-            number("section-mass", 46.44444444, "kg")),
+            number("section-mass", 46.44444444, "kg"),
+            CutList.EMPTY),
         Optional.of(
             new Plan.Cost(
                 "EUR",
@@ -138,6 +141,7 @@ final class SamplePlan {
                 number("cost", 4, "EUR"),
                 number("cost", 3.3, "EUR"),
                 number("cost", 0.7, "EUR"),
+                number("cost", 0, "EUR"),
                 number("cost", 158, "EUR"))),
         checks());
   }
