@@ -66,9 +66,14 @@ final class FileReading {
     List<Joint> read = joints.read(jointReading::read);
     Work work = work(file, parts.names(), drafts);
     List<Before> before = new BeforeReading(kinds(joints, parts, work), read).read(file);
-    SequenceReading sequence = new SequenceReading(joints.names(), read);
+    SequenceReading sequence =
+        new SequenceReading(
+            joints.names(),
+            read,
+            Section.of(file, "runs", JointKeys.RUN),
+            new FeatureReading(parts.names(), boxes(drafts)));
     Optional<WrittenOrder> order = sequence.order(file);
-    List<RunGiven> runs = sequence.runs(Section.of(file, "runs", JointKeys.RUN));
+    List<RunGiven> runs = sequence.runs();
     jointReading.ties().ifPresent(ties -> checkGraph(parts, drafts, ties));
     List<Part> placed = Placements.resolve(parts, book, drafts);
     if (!book.problems().isEmpty()) {
