@@ -80,7 +80,8 @@ record Chapter(String title, String resource, String intro) {
         Printed.number(check.expected(), 6),
         ours(check),
         difference(check),
-        Printed.number(check.tolerance(), 2),
+        Printed.number(check.tolerance(), 2)
+            + (check.published().why() == null ? "" : ": " + check.published().why()),
         check.unit());
   }
 

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.counterpull.pull.ShapeCases;
+import org.counterpull.zone.ZoneCases;
 
 /** Everything by which a case of the book can be solved, by name. */
 final class SolvedCases {
@@ -13,6 +14,7 @@ final class SolvedCases {
   static {
     ALL.putAll(ShrinkageCases.all());
     ALL.putAll(ShapeCases.all());
+    ALL.putAll(ZoneCases.all());
   }
 
   private SolvedCases() {}
