@@ -102,8 +102,8 @@ class ZoneRuleTest {
         .isBetween(band.lowFactor(), band.highFactor());
   }
 
-  // At an edge of the plate the zone is wider per side but there is one side only, and less metal
-  // yields; a run on a bar's edge pulls less than the same heat on a wide plate.
+  // On the edge of a bar all heat goes one way; the same field in a bar of 30 x 10 pulls less than
+  // in a plate that would not give way.
   @Test
   void onTheEdgeOfABar() {
     LinePeaks onEdge =
@@ -111,16 +111,15 @@ class ZoneRuleTest {
             200,
             STEEL.heatCapacityJPerMm3K(),
             20,
-            new Reach.Between(-60, 0),
+            new Reach.Between(-30, 0),
             new Reach.Between(-10, 0),
             Optional.empty());
-    Wall bar = new Wall(10, -5, 600);
-    ZoneShrinkage zone = ZoneRule.of(onEdge.cells(ZoneCases.YIELD_RISE_K), 1, bar, 20, 355, STEEL);
-    assertThat(zone.tendon().value())
-        .isPositive()
-        .isLessThan(0.9 * ZoneCases.plate(200, 10).tendon().value());
-    assertThat(zone.tendonNMm()).isBetween(-60.0, -2.0);
-    assertThat(zone.angle().value()).isPositive();
+    List<PeakCell> cells = onEdge.cells(ZoneCases.YIELD_RISE_K);
+    ZoneShrinkage bar = ZoneRule.of(cells, 1, new Wall(10, -5, 300), 20, 355, STEEL);
+    ZoneShrinkage held = ZoneRule.of(cells, 1, Wall.wide(10), 20, 355, STEEL);
+    assertThat(bar.tendon().value() / held.tendon().value()).isBetween(0.3, 0.95);
+    assertThat(bar.tendonNMm()).isBetween(-30.0, -2.0);
+    assertThat(bar.angle().value()).isPositive().isEqualTo(held.angle().value());
   }
 
   // A short run heats less metal per length than a long one.
