@@ -28,7 +28,8 @@ class ArchitectureTest {
     "..fillet..",
     "..penetration..",
     "..shrinkage..",
-    "..strength.."
+    "..strength..",
+    "..zone.."
   };
 
   @ArchTest

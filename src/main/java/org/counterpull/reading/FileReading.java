@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.counterpull.weldment.Before;
+import org.counterpull.weldment.Calibration;
 import org.counterpull.weldment.Check;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
@@ -37,7 +38,8 @@ final class FileReading {
       List<ShopMachine> machines,
       List<String> machineNames,
       Surroundings surroundings,
-      Optional<Prices> prices) {}
+      Optional<Prices> prices,
+      List<Calibration> calibrations) {}
 
   /** What is read of the things on parts. */
   private record Work(
@@ -94,7 +96,8 @@ final class FileReading {
             order,
             runs,
             work.probes(),
-            book.assumptions()));
+            book.assumptions(),
+            shop.calibrations()));
   }
 
   private static Shop shop(Fields file) {
@@ -103,7 +106,10 @@ final class FileReading {
         machines.read(MachineReading::read),
         machines.names(),
         ShopReading.surroundings(file),
-        ShopReading.prices(file));
+        ShopReading.prices(file),
+        Section.of(file, "calibration", ShopKeys.CALIBRATION)
+            .namesChecked()
+            .read(CalibrationReading::read));
   }
 
   private static Work work(Fields file, List<String> parts, List<PartDraft> drafts) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.counterpull.arc.WeldingProcess;
 import org.counterpull.space.Face;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
@@ -46,5 +47,15 @@ final class Words {
 
   static String weld(WeldKind kind) {
     return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  static Optional<WeldingProcess> process(Value value) {
+    Optional<String> text = value.text();
+    Optional<WeldingProcess> process = text.flatMap(WeldingProcess::parse);
+    return text.isPresent() && process.isEmpty()
+        ? value.problem(
+            Problems.quote(text.get()) + " is no welding process known here",
+            Problems.didYouMean(text.get(), WeldingProcess.allWords()))
+        : process;
   }
 }
