@@ -40,13 +40,13 @@ final class GrooveDimensions {
   }
 
   private Groove full(Kind kind) {
-    double face = Math.min(Math.min(ROOT_FACE_MM, q.fusedFaceMm()), t / 3);
+    double face = halves(Math.min(Math.min(ROOT_FACE_MM, q.fusedFaceMm()), t / 3));
     return switch (kind) {
       case SQUARE -> square();
       case V, FLARE_V, FILLET -> straight(Preparation.V, GAP_MM, face, q.includedDeg());
       case BEVEL, FLARE_BEVEL -> straight(Preparation.BEVEL, GAP_MM, face, q.bevelDeg());
       case DOUBLE_V -> straight(Preparation.DOUBLE_V, GAP_MM, face, q.includedDeg());
-      case DOUBLE_BEVEL -> straight(Preparation.DOUBLE_BEVEL, GAP_MM, face, q.bevelDeg());
+      case DOUBLE_BEVEL -> evenSides(face);
       case Y -> straight(Preparation.V, GAP_MM, Math.min(4, Math.max(2, t / 4)), q.includedDeg());
       case U -> new Groove(Preparation.U, t, GAP_MM, 2, U_DEG, U_RADIUS_MM);
       case J -> new Groove(Preparation.J, t, GAP_MM, 2, J_DEG, J_RADIUS_MM);
@@ -62,6 +62,18 @@ final class GrooveDimensions {
                   Preparation.BEVEL, q.point().process() == WeldingProcess.MMA ? 8 : 10, 0, 30)
               : straight(Preparation.BEVEL, Math.min(6, Math.max(2, t / 2)), 0, 45);
     };
+  }
+
+  /** Both depths are given to the bench in half millimetres; the root face takes what is left. */
+  private Groove evenSides(double faceMm) {
+    double depthMm = -halves(-(t - faceMm) / 2);
+    double leftMm = Math.max(0, t - 2 * depthMm);
+    return straight(Preparation.DOUBLE_BEVEL, GAP_MM, leftMm, q.bevelDeg());
+  }
+
+  /** Down to the next half millimetre. */
+  private static double halves(double mm) {
+    return Math.floor(2 * mm + 1e-9) / 2;
   }
 
   private Groove square() {

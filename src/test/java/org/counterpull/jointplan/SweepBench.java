@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import org.counterpull.contact.Contact;
 import org.counterpull.contact.ContactFinder;
+import org.counterpull.groove.Groove;
+import org.counterpull.groove.Preparation;
 import org.counterpull.procedure.ProcedureBook;
 import org.counterpull.procedure.ProcedureLibrary;
 import org.counterpull.weldment.ShopMachine;
@@ -83,6 +85,35 @@ final class SweepBench {
       }
     }
     return rows;
+  }
+
+  /** The groove of a row, from the measures on its plan. */
+  static ChosenGroove groove(Row row) {
+    EdgePreparation p = row.plan().preparation();
+    Preparation form =
+        switch (p.kind()) {
+          case V, Y, STEEP_V -> Preparation.V;
+          case DOUBLE_V -> Preparation.DOUBLE_V;
+          case BEVEL, STEEP_BEVEL -> Preparation.BEVEL;
+          case DOUBLE_BEVEL -> Preparation.DOUBLE_BEVEL;
+          case U -> Preparation.U;
+          case J -> Preparation.J;
+          case DOUBLE_U -> Preparation.DOUBLE_U;
+          case DOUBLE_J -> Preparation.DOUBLE_J;
+          case SQUARE, FILLET, FLARE_BEVEL, FLARE_V -> Preparation.SQUARE;
+        };
+    Groove groove =
+        new Groove(
+            form,
+            row.thicknessMm(),
+            p.rootGapMm(),
+            p.rootFaceMm(),
+            p.angleDeg(),
+            p.rootRadiusMm(),
+            p.secondDepthMm());
+    boolean both = row.plan().runs().size() > 1;
+    return new ChosenGroove(
+        p.kind(), groove, both, !p.backing().isEmpty(), p.gouged(), "", "", List.of());
   }
 
   private static Weldment with(Weldment w, ShopMachine machine) {
