@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.space.Face;
+import org.counterpull.weldment.EdgeTool;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Joint.WeldKind;
@@ -35,7 +36,14 @@ final class Words {
   static final List<String> FIXTURES =
       Arrays.stream(Fixture.Kind.values()).map(Fixture.Kind::words).toList();
 
+  static final List<String> EDGE_TOOLS =
+      Arrays.stream(EdgeTool.values()).map(EdgeTool::word).toList();
+
   private Words() {}
+
+  static EdgeTool edgeTool(String word) {
+    return EdgeTool.valueOf(word.toUpperCase(Locale.ROOT));
+  }
 
   static Optional<Face> face(String word) {
     return Arrays.stream(Face.values()).filter(f -> f.word().equals(word)).findFirst();
