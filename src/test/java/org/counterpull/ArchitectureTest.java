@@ -28,7 +28,8 @@ class ArchitectureTest {
     "..fillet..",
     "..penetration..",
     "..shrinkage..",
-    "..strength.."
+    "..strength..",
+    "..linkage.."
   };
 
   @ArchTest
@@ -75,7 +76,7 @@ class ArchitectureTest {
           .layer("model")
           .definedBy("..weldment..", "..machine..", "..stock..", "..space..")
           .layer("shape")
-          .definedBy("..contact..", "..solid..")
+          .definedBy("..contact..", "..solid..", "..access..", "..swing..")
           .layer("joints")
           .definedBy("..jointplan..")
           .layer("order")

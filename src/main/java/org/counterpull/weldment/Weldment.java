@@ -21,6 +21,8 @@ import java.util.Optional;
  * @param runs what the file fixes on runs
  * @param probes points whose temperature is wanted
  * @param assumptions every default that was used, in file order
+ * @param rules rules of order of the file's own, about sorts of steps
+ * @param swings what turns about a hinge axis
  */
 public record Weldment(
     String name,
@@ -36,7 +38,9 @@ public record Weldment(
     Optional<WrittenOrder> order,
     List<RunGiven> runs,
     List<Probe> probes,
-    List<Assumption> assumptions) {
+    List<Assumption> assumptions,
+    List<OwnRule> rules,
+    List<Swing> swings) {
 
   public Weldment {
     parts = List.copyOf(parts);
@@ -49,6 +53,43 @@ public record Weldment(
     runs = List.copyOf(runs);
     probes = List.copyOf(probes);
     assumptions = List.copyOf(assumptions);
+    rules = List.copyOf(rules);
+    swings = List.copyOf(swings);
+  }
+
+  /** A weldment without rules of its own in which nothing swings. */
+  public Weldment(
+      String name,
+      List<Part> parts,
+      List<Joint> joints,
+      List<Feature> features,
+      List<Check> checks,
+      List<ShopMachine> machines,
+      List<Fixture> fixtures,
+      Surroundings surroundings,
+      Optional<Prices> prices,
+      List<Before> before,
+      Optional<WrittenOrder> order,
+      List<RunGiven> runs,
+      List<Probe> probes,
+      List<Assumption> assumptions) {
+    this(
+        name,
+        parts,
+        joints,
+        features,
+        checks,
+        machines,
+        fixtures,
+        surroundings,
+        prices,
+        before,
+        order,
+        runs,
+        probes,
+        assumptions,
+        List.of(),
+        List.of());
   }
 
   /**
