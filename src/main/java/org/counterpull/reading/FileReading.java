@@ -13,6 +13,7 @@ import org.counterpull.weldment.Check;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Joint;
+import org.counterpull.weldment.OwnRule;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMaterial;
 import org.counterpull.weldment.Prices;
@@ -20,6 +21,7 @@ import org.counterpull.weldment.Probe;
 import org.counterpull.weldment.RunGiven;
 import org.counterpull.weldment.ShopMachine;
 import org.counterpull.weldment.Surroundings;
+import org.counterpull.weldment.Swing;
 import org.counterpull.weldment.Weldment;
 import org.counterpull.weldment.WrittenOrder;
 
@@ -76,6 +78,11 @@ final class FileReading {
             new FeatureReading(parts.names(), boxes(drafts)));
     Optional<WrittenOrder> order = sequence.order(file);
     List<RunGiven> runs = sequence.runs();
+    MotionReading motion = new MotionReading(parts.names());
+    List<Swing> swings =
+        Section.of(file, "swings", MotionKeys.SWING).namesChecked().read(motion::swing);
+    List<OwnRule> rules =
+        Section.of(file, "rules", MotionKeys.RULE).namesChecked().read(MotionReading::rule);
     jointReading.ties().ifPresent(ties -> checkGraph(parts, drafts, ties));
     List<Part> placed = Placements.resolve(parts, book, drafts);
     if (!book.problems().isEmpty()) {
@@ -97,7 +104,9 @@ final class FileReading {
             runs,
             work.probes(),
             book.assumptions(),
-            shop.calibrations()));
+            shop.calibrations(),
+            rules,
+            swings));
   }
 
   private static Shop shop(Fields file) {
