@@ -28,7 +28,8 @@ class ArchitectureTest {
     "..fillet..",
     "..penetration..",
     "..shrinkage..",
-    "..strength.."
+    "..strength..",
+    "..fit.."
   };
 
   @ArchTest
@@ -83,7 +84,7 @@ class ArchitectureTest {
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
-          .definedBy("..planning..", "..heatjob..", "..cost..", "..caution..")
+          .definedBy("..planning..", "..heatjob..", "..mount..", "..cost..", "..caution..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")
