@@ -100,8 +100,7 @@ final class DirectWays {
     List<BoreFigure> bores = bench.pulled(seams);
     Outcome outcome = bench.byHeat(heat, takenOut, deciding);
     outcome = outcome.and(MountBench.byBores(bores, deciding));
-    List<StrengthUse> uses =
-        bench.strength().lugOn(mount.tube(), ShopValue.of("cold drawn factor"));
+    List<StrengthUse> uses = bench.strength().lugOn(mount.tube());
     outcome = outcome.and(MountBench.byStrength(uses, deciding));
     List<String> todo = new ArrayList<>(after);
     double scale = ShopValue.of("scale on bore");

@@ -68,7 +68,7 @@ public record MountCase(
   }
 
   /** Where, along the tube, the welds lie furthest from their middle. */
-  double halfLengthMm() {
+  public double halfLengthMm() {
     return partner.alongMm() / 2;
   }
 }

@@ -35,13 +35,13 @@ final class MountStrength {
   }
 
   /** Welds and wall of a lug on a tube of that shape; nothing without a load or without a lug. */
-  List<StrengthUse> lugOn(BoredTube tube, double wallFactor) {
+  List<StrengthUse> lugOn(BoredTube tube) {
     if (designN == 0 || mount.partner().kind() != Partner.Kind.LUG) {
       return List.of();
     }
     List<StrengthUse> uses = new ArrayList<>();
     uses.add(welds(tube));
-    double yield = tube.yieldMPa() * wallFactor;
+    double yield = tube.yieldMPa();
     double length = mount.partner().alongMm();
     double moment = designN * mount.armMm();
     double momentRd = PlateOnTube.moment(tube.outsideMm(), tube.wallMm(), length, yield).value();

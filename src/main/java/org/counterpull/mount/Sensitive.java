@@ -36,17 +36,17 @@ public record Sensitive(
   }
 
   /** Whether the size of a bore matters there. */
-  boolean sized() {
+  public boolean sized() {
     return kind == Feature.Kind.BORE || kind == Feature.Kind.BEARING;
   }
 
   /** The place of it that is nearest to another along the tube. */
-  double nearestMm(double zMm) {
+  public double nearestMm(double zMm) {
     return Math.max(fromZMm, Math.min(toZMm, zMm));
   }
 
   /** How far it is from another place along the tube, 0 where it covers it. */
-  double distanceMm(double zMm) {
+  public double distanceMm(double zMm) {
     return Math.abs(nearestMm(zMm) - zMm);
   }
 }

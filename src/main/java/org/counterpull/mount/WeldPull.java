@@ -43,11 +43,15 @@ final class WeldPull {
       double across = 0;
       double angle = 0;
       double force = 0;
+      double laidMm2 = 0;
       for (WeldPass pass : seam.passes()) {
         double heat = share * pass.netJPerMm();
+        // A later pass turns the wall with the metal that already lies on it: a throat of sqrt(A).
+        double turning = tube.wallMm() + Math.sqrt(laidMm2);
         across += FreeShrinkage.of(heat, tube.wallMm()).value();
-        angle += FreeAngle.of(heat, tube.wallMm()).value();
+        angle += FreeAngle.of(heat, turning).value();
         force += TendonForce.forceN(heat, ShrinkageMaterial.CARBON_STEEL);
+        laidMm2 += pass.beadMm2();
       }
       parts[0] = sum(parts[0], shell.moved(seam, across, 0, 0));
       parts[1] = sum(parts[1], shell.moved(seam, 0, angle, 0));
