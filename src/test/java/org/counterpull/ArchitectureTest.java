@@ -30,7 +30,8 @@ class ArchitectureTest {
     "..shrinkage..",
     "..strength..",
     "..zone..",
-    "..linkage.."
+    "..linkage..",
+    "..fit.."
   };
 
   @ArchTest
@@ -85,7 +86,7 @@ class ArchitectureTest {
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
-          .definedBy("..planning..", "..heatjob..", "..cost..", "..caution..")
+          .definedBy("..planning..", "..heatjob..", "..mount..", "..cost..", "..caution..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")
