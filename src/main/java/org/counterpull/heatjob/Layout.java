@@ -57,6 +57,11 @@ final class Layout {
     return model;
   }
 
+  /** All blocks with their parts. */
+  List<PartBlock> blocks() {
+    return List.copyOf(blocks);
+  }
+
   /** Fitted faces and air gaps between different parts. */
   private List<Link> between() {
     double gapMm = Bench.value("gap up to");

@@ -2,8 +2,10 @@ package org.counterpull.reading;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.quantity.QuantityParser;
@@ -66,7 +68,11 @@ final class FeatureReading {
               + " mm",
           "a pin smaller than the bore");
     }
-    if (on.isEmpty() || kind.isEmpty()) {
+    Optional<List<Feature.State>> states =
+        fields.has("state")
+            ? fields.get("state").flatMap(v -> v.all(FeatureReading::state))
+            : Optional.of(List.of());
+    if (on.isEmpty() || kind.isEmpty() || states.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -82,7 +88,8 @@ final class FeatureReading {
             material,
             limit,
             pin,
-            removable));
+            removable,
+            new TreeSet<>(states.get())));
   }
 
   Optional<Probe> probe(String name, Fields fields) {
@@ -181,6 +188,10 @@ final class FeatureReading {
         + " x "
         + Value.shortest(box.upMm())
         + " mm";
+  }
+
+  private static Optional<Feature.State> state(Value value) {
+    return value.choice(Words.STATES).map(w -> Feature.State.valueOf(w.toUpperCase(Locale.ROOT)));
   }
 
   private static Optional<Vector3D> axis(String word) {

@@ -7,8 +7,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.counterpull.arc.WeldingProcess;
+import org.counterpull.calibration.Effect;
+import org.counterpull.calibration.FactorBand;
 import org.counterpull.space.Face;
 import org.counterpull.steel.Element;
+import org.counterpull.weldment.Assumption;
 import org.counterpull.weldment.Check;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Joint;
@@ -88,6 +91,25 @@ class GoodFilesTest {
     assertThat(weldment.joint("gusset").sides()).isEmpty();
     assertThat(weldment.joint("strut").weld()).isEqualTo(Joint.WeldKind.AUTO);
     assertThat(weldment.joint("boss").clearanceMm()).isEqualTo(1);
+  }
+
+  /** The first that covers a process counts; what none covers stays as published. */
+  @Test
+  void calibrations() {
+    Weldment weldment = everything();
+    assertThat(weldment.calibrations()).hasSize(2);
+    assertThat(weldment.factor(WeldingProcess.MAG, Effect.ANGLE))
+        .isEqualTo(new FactorBand(1.15, 1.21));
+    assertThat(weldment.factor(WeldingProcess.MMA, Effect.ANGLE))
+        .isEqualTo(FactorBand.published(Effect.ANGLE));
+    assertThat(weldment.factor(WeldingProcess.MMA, Effect.ALONG))
+        .isEqualTo(new FactorBand(1.05, 1.12));
+    assertThat(weldment.assumptions())
+        .contains(
+            new Assumption(
+                "calibration.mag",
+                "the shop's own factors for mag, angle x 1.15 (0.95 to 1.39); from: tee of 8 mm"
+                    + " with a fillet of 5 mm"));
   }
 
   /** (25, 20, 20) from the corner of a 40 mm tube is its middle line: (25, 0, 0). */
