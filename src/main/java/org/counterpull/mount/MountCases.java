@@ -116,6 +116,7 @@ public record MountCases(List<MountCase> cases, List<String> leftOut) {
     return switch (feature.kind()) {
       case BORE, SEAL, BEARING, THREAD, COATING -> true;
       case MACHINED_FACE, HOLE, GREASE_FITTING, CAPTIVE_PIECE -> false;
+      case VESSEL, ACCUMULATOR, GAS_STRUT -> false;
     };
   }
 }
