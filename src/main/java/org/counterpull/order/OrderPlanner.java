@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.counterpull.contact.Contact;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.jointplan.RunPlan;
 import org.counterpull.weldment.Weldment;
 
 /**
@@ -56,12 +57,34 @@ public final class OrderPlanner {
     }
     RunPicker picker = new RunPicker(new RunFacts(weldment, joints));
     ruled.departures().forEach(picker::tell);
-    Timeline timeline = new Timeline(weldment, waits, duties, graph);
-    new Sequencer(graph, picker, timeline).run();
-    List<Precedence> precedence = new ArrayList<>(graph.precedence());
-    precedence.addAll(timeline.log().added());
+    Timeline timeline = gone(weldment, graph, picker);
     List<String> reasons = new ArrayList<>(picker.reasons());
     reasons.addAll(handling(timeline));
+    return order(timeline, graph, reasons);
+  }
+
+  /**
+   * Goes through the runs once more in the order of a work order, with this planner's waits.
+   *
+   * @param before the order to keep; its reasons are kept as well
+   */
+  public WorkOrder again(
+      Weldment weldment, List<JointPlan> joints, List<Contact> contacts, WorkOrder before) {
+    OrderGraph graph = RuledGraph.of(weldment, Steps.of(weldment, joints, contacts)).graph();
+    List<String> runs = before.runs().stream().map(RunPlan::name).toList();
+    RunPicker picker = new RunPicker(new RunFacts(weldment, joints), runs);
+    return order(gone(weldment, graph, picker), graph, before.orderReasons());
+  }
+
+  private Timeline gone(Weldment weldment, OrderGraph graph, RunPicker picker) {
+    Timeline timeline = new Timeline(weldment, waits, duties, graph);
+    new Sequencer(graph, picker, timeline).run();
+    return timeline;
+  }
+
+  private static WorkOrder order(Timeline timeline, OrderGraph graph, List<String> reasons) {
+    List<Precedence> precedence = new ArrayList<>(graph.precedence());
+    precedence.addAll(timeline.log().added());
     return new WorkOrder(timeline.log().done(), precedence, timeline.runs(), reasons);
   }
 

@@ -27,6 +27,7 @@ import org.counterpull.weldment.Weldment;
  * @param consumables what is used up
  * @param cost what it costs; empty without prices
  * @param checks what must come out true
+ * @param heat temperatures over the job; empty where the waits come from closed forms
  */
 public record Plan(
     Weldment weldment,
@@ -41,7 +42,8 @@ public record Plan(
     List<String> orderReasons,
     Consumables consumables,
     Optional<Cost> cost,
-    List<CheckPlan> checks) {
+    List<CheckPlan> checks,
+    Optional<PlanHeat> heat) {
 
   public Plan {
     refusals = List.copyOf(refusals);
