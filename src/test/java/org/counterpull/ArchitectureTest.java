@@ -83,7 +83,7 @@ class ArchitectureTest {
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
-          .definedBy("..planning..", "..heatjob..", "..cost..", "..caution..")
+          .definedBy("..planning..", "..heatjob..", "..pulljob..", "..cost..", "..caution..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")
