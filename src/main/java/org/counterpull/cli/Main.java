@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       HeatCommand.class,
       PullCommand.class,
+      MountCommand.class,
       ProceduresCommand.class,
       MachineCommand.class,
       FormulaCommand.class,

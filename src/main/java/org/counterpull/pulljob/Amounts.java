@@ -20,6 +20,7 @@ record Amounts(List<OfWall> walls, double closingMm, Basis basis, List<String> b
   /** Where the figures come from. */
   enum Basis {
     CLOSED_FORMS("closed forms"),
+    ZONE("zone rule on closed-form peak temperatures"),
     GIVEN("given in the file");
 
     private final String words;

@@ -36,8 +36,10 @@ final class BeadOnPart {
     double thickness = least == Double.MAX_VALUE ? part.stock().thinnestMm() : least;
     Vector3D across = along.crossProduct(outward).normalize();
     Vector3D middle = at.add(-thickness / 2, outward);
-    double room = depth(solid, middle, across) + depth(solid, middle, across.negate());
-    return new Wall(part.name(), thickness, true, outward, across, -thickness / 2, room);
+    double ahead = depth(solid, middle, across);
+    double behind = depth(solid, middle, across.negate());
+    return new Wall(
+        part.name(), thickness, true, outward, across, -thickness / 2, ahead, behind, 0);
   }
 
   private static double depth(Solid solid, Vector3D from, Vector3D direction) {

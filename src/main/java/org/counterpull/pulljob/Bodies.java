@@ -31,7 +31,7 @@ final class Bodies {
    */
   static Body of(Part part, List<Vector3D> needed, boolean carriesWelds) {
     ElasticMaterial material =
-        new ElasticMaterial(ClosedForms.materialOf(part).elasticModulusMPa(), POISSON);
+        new ElasticMaterial(Wants.materialOf(part).elasticModulusMPa(), POISSON);
     Optional<String> stocky = stocky(part, carriesWelds);
     if (stocky.isPresent()) {
       return new Block(middle(part), stocky.get());

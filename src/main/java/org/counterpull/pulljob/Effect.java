@@ -1,20 +1,18 @@
 package org.counterpull.pulljob;
 
-import org.counterpull.shrinkage.ErrorBand;
-
 /** The four ways in which a run pulls; what is said of one method is wrong for all runs alike. */
 public enum Effect {
-  ACROSS("shrinkage across", "fillet transverse shrinkage"),
-  ANGLE("angle", "angle of a fillet or bead"),
-  LEAN("closing and lean", "angle of a fillet or bead"),
-  ALONG("shrinkage along", "tendon force");
+  ACROSS("shrinkage across", org.counterpull.calibration.Effect.ACROSS),
+  ANGLE("angle", org.counterpull.calibration.Effect.ANGLE),
+  LEAN("closing and lean", org.counterpull.calibration.Effect.ANGLE),
+  ALONG("shrinkage along", org.counterpull.calibration.Effect.ALONG);
 
   private final String words;
-  private final String band;
+  private final org.counterpull.calibration.Effect calibrated;
 
-  Effect(String words, String band) {
+  Effect(String words, org.counterpull.calibration.Effect calibrated) {
     this.words = words;
-    this.band = band;
+    this.calibrated = calibrated;
   }
 
   /** As on a plan. */
@@ -22,8 +20,8 @@ public enum Effect {
     return words;
   }
 
-  /** How far the method may be off. */
-  public ErrorBand band() {
-    return ErrorBand.of(band);
+  /** The factor that a shop may have measured for it. */
+  org.counterpull.calibration.Effect calibrated() {
+    return calibrated;
   }
 }

@@ -70,7 +70,9 @@ record Piece(
         at(run, wall.outward(), place),
         at(run, wall.along(), place),
         wall.middleMm(),
-        wall.roomMm());
+        wall.aheadMm(),
+        wall.behindMm(),
+        wall.aroundMm());
   }
 
   /** A direction known at mid-length, turned with the line. */

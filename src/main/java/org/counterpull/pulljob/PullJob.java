@@ -61,7 +61,7 @@ public final class PullJob {
     this.sequence = model.sequence();
     this.cost = new ShapeCost(model, sequence);
     this.orders = new Orders(weldment, runs, precedence, runs.stream().map(Piece::of).toList());
-    this.spread = new Spread(seed, runs.size());
+    this.spread = new Spread(seed, weldment, model);
     this.rules = orders.named(byRules);
   }
 
@@ -109,7 +109,10 @@ public final class PullJob {
         Optional.empty(),
         w.runs(),
         w.probes(),
-        w.assumptions());
+        w.assumptions(),
+        w.calibrations(),
+        w.rules(),
+        w.swings());
   }
 
   /** True when the file writes an order. */

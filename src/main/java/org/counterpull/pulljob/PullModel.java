@@ -55,7 +55,7 @@ final class PullModel {
     this.weldment = weldment;
     this.runs = runs;
     this.groups = new Groups(weldment, runs);
-    ClosedForms forms = new ClosedForms(weldment, runs);
+    Wants forms = new Wants(weldment, runs);
     for (PulledRun run : runs) {
       amounts.add(forms.of(run));
       pieces.add(Piece.of(run));

@@ -4,41 +4,50 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import org.counterpull.shrinkage.ErrorBand;
+import org.counterpull.calibration.FactorBand;
+import org.counterpull.weldment.Weldment;
 
 /**
  * How far checks may come out, when the figures are only known within their bands.
  *
  * <p>A method that is wrong is wrong for every run alike: one factor for each {@link Effect},
- * log-normal, nine of ten within its band. Besides, each run scatters by 12 % on its own (six
- * welded tees, P. Ferro et al., Procedia Structural Integrity 33, 2021). Drawn with a fixed seed.
+ * log-normal, nine of ten within its band, published or measured by the shop. Besides, each run
+ * scatters by 12 % on its own (six welded tees, P. Ferro et al., Procedia Structural Integrity 33,
+ * 2021). Drawn with a fixed seed.
  */
 final class Spread {
   private static final int DRAWS = 1000;
-  private static final double SCATTER = 0.12;
   private static final double FIVE_PERCENT_AT = 1.645;
   private static final double LOW = 0.05;
   private static final double HIGH = 0.95;
   private static final double MIDDLE = 0.5;
 
-  private final double[][] factors;
-  private final double[][] scatters;
+  private final double[][][] factors;
 
-  /** Draws for that many runs; the same for every order, so that orders can be compared. */
-  Spread(long seed, int runs) {
+  /** Draws for a model; the same for every order, so that orders can be compared. */
+  Spread(long seed, Weldment weldment, PullModel model) {
     Random random = new Random(seed);
     Effect[] effects = Effect.values();
-    factors = new double[DRAWS][effects.length];
-    scatters = new double[DRAWS][runs];
+    int runs = model.runs().size();
+    double[][] logs = new double[runs][effects.length];
+    for (int r = 0; r < runs; r++) {
+      boolean given = model.amounts().get(r).basis() == Amounts.Basis.GIVEN;
+      for (int e = 0; e < effects.length && !given; e++) {
+        FactorBand band = weldment.factor(model.runs().get(r).process(), effects[e].calibrated());
+        logs[r][e] = Math.log(band.within()) / FIVE_PERCENT_AT;
+      }
+    }
+    factors = new double[DRAWS][runs][effects.length];
     for (int d = 0; d < DRAWS; d++) {
+      double[] method = new double[effects.length];
       for (int e = 0; e < effects.length; e++) {
-        ErrorBand band = effects[e].band();
-        double z = random.nextGaussian();
-        double side = z > 0 ? Math.log(band.highFactor()) : -Math.log(band.lowFactor());
-        factors[d][e] = Math.exp(z * side / FIVE_PERCENT_AT);
+        method[e] = random.nextGaussian();
       }
       for (int r = 0; r < runs; r++) {
-        scatters[d][r] = 1 + SCATTER * random.nextGaussian();
+        double scatter = 1 + FactorBand.RUN_SCATTER * random.nextGaussian();
+        for (int e = 0; e < effects.length; e++) {
+          factors[d][r][e] = scatter * Math.exp(logs[r][e] * method[e]);
+        }
       }
     }
   }
@@ -102,11 +111,9 @@ final class Spread {
     for (int reading = 0; reading < shares.length; reading++) {
       double sum = 0;
       for (int run = 0; run < shares[reading].length; run++) {
-        double ofRun = 0;
-        for (int effect = 0; effect < factors[draw].length; effect++) {
-          ofRun += shares[reading][run][effect] * factors[draw][effect];
+        for (int effect = 0; effect < shares[reading][run].length; effect++) {
+          sum += shares[reading][run][effect] * factors[draw][run][effect];
         }
-        sum += ofRun * scatters[draw][run];
       }
       readings[reading] = sum;
     }

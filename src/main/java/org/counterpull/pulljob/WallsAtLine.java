@@ -63,10 +63,19 @@ final class WallsAtLine {
     if (h > EDGE_ON * width) {
       // The face is the edge of a wall that stands behind it.
       double aside = (ahead - behind) / 2;
-      return new Wall(solid.name(), width, false, inPlane, outward.negate(), aside, h);
+      return new Wall(solid.name(), width, false, inPlane, outward.negate(), aside, h, 0, 0);
     }
-    double room = goesOn ? width : Math.max(ahead, STEP_MM);
-    return new Wall(solid.name(), h, goesOn, outward, inPlane, -h / 2, Math.max(room, h));
+    double around = lengthwise(solid) ? Math.PI * (2 * round(solid).radiusMm() - h) : 0;
+    return new Wall(
+        solid.name(),
+        h,
+        goesOn,
+        outward,
+        inPlane,
+        -h / 2,
+        Math.max(ahead, STEP_MM),
+        goesOn ? behind : 0,
+        around);
   }
 
   private static double room(Solid solid, Vector3D from, Vector3D direction) {
@@ -106,6 +115,10 @@ final class WallsAtLine {
         at.add(outward.scalarMultiply(-0.4 * h))
             .subtract(inPlane.scalarMultiply(thicknessMm(!ofFirst) + BEYOND_MM));
     return wall(ofFirst, lengthwise(solid) || solid.contains(under, 0.1), outward, inPlane);
+  }
+
+  private static Cylinder round(Solid solid) {
+    return solid.cylinder().orElseThrow();
   }
 
   /** True along a round part, whose wall goes on round the line and can't be felt straight on. */
@@ -156,7 +169,7 @@ final class WallsAtLine {
   /** A round on a flat or on another round: each wall goes on, its face touches the other. */
   private List<Wall> flare() {
     boolean roundIsFirst = first.cylinder().isPresent();
-    Cylinder round = (roundIsFirst ? first : second).cylinder().orElseThrow();
+    Cylinder round = round(roundIsFirst ? first : second);
     Vector3D towardsAxis = Axes.square(round.onAxis(at).subtract(at), along);
     Vector3D beside = opening.subtract(towardsAxis.scalarMultiply(opening.dotProduct(towardsAxis)));
     Vector3D side = beside.normalize();

@@ -3,6 +3,7 @@ package org.counterpull.pulljob;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.pulljob.Amounts.Basis;
@@ -23,18 +24,22 @@ import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMetal;
 import org.counterpull.weldment.RunGiven;
 import org.counterpull.weldment.Weldment;
+import org.counterpull.zone.ZoneShrinkage;
 
 /**
- * How much each run wants to shrink, by the published closed forms, with the limits that narrow
- * walls set to the force along the run.
+ * How much each run wants to shrink.
  *
- * <p>Force along: the free one of {@link TendonForce}, shared between the walls as the heat is. A
- * band that yields must be held by the rest of the section, so it is at most the yield stress times
- * half the part's section, and times the wall's own (derived). Runs that lie in each other's
- * yielded band share it: the second adds {@link TendonForce#OVERLAP_HIGH} of its own, which is
- * divided evenly so that it doesn't depend on the order.
+ * <p>Long runs on wide walls: the published closed forms. Short runs, narrow walls, edges and tubes
+ * are out of their range; there the zone rule is applied to closed-form peak temperatures with
+ * mirror sources at faces and edges ({@link ZonePeaks}), or, for other metals than carbon steel,
+ * the closed forms are kept and the limit that they leave is told.
+ *
+ * <p>A band that yields must be held by the rest of the section, so the force along is at most the
+ * yield stress times half the part's section, and times the wall's own (derived). Runs that lie in
+ * each other's yielded band share it: the second adds {@link TendonForce#OVERLAP_HIGH} of its own,
+ * which is divided evenly so that it doesn't depend on the order.
  */
-final class ClosedForms {
+final class Wants {
   /** Contraction of a fillet over its leg (derived; see FilletLean). */
   private static final double CLOSING_PER_LEG = 0.010;
 
@@ -52,11 +57,15 @@ final class ClosedForms {
   private static final double LATER_PASS_KAPPA = 0.5;
   private static final double WEAKEST_YIELD_MPA = 235;
   private static final double LONG_IN_THICKNESSES = 10;
+  private static final double HOTTEST = 10;
+  private static final double LENGTHWISE = 0.7;
+  private static final double LEAST_HEAT = 1;
 
   private final Weldment weldment;
   private final List<PulledRun> runs;
+  private final ZonePeaks zones = new ZonePeaks();
 
-  ClosedForms(Weldment weldment, List<PulledRun> runs) {
+  Wants(Weldment weldment, List<PulledRun> runs) {
     this.weldment = weldment;
     this.runs = runs;
   }
@@ -72,7 +81,27 @@ final class ClosedForms {
     }
     boolean closes = run.kind() == Kind.FILLET || run.kind() == Kind.FLARE;
     double closing = closes ? CLOSING_PER_LEG * run.legMm() + CLOSING_PER_GAP * run.gapMm() : 0;
-    return new Amounts(walls, closing, Basis.CLOSED_FORMS, beyond);
+    double acrossFactor = measured(run, Effect.ACROSS);
+    double angleFactor = measured(run, Effect.ANGLE);
+    double alongFactor = measured(run, Effect.ALONG);
+    walls.replaceAll(
+        w ->
+            new OfWall(
+                acrossFactor * w.acrossMm(),
+                angleFactor * w.angleRad(),
+                alongFactor * w.alongN(),
+                w.alongDepthMm()));
+    closing *= measured(run, Effect.LEAN);
+    boolean zone = beyond.stream().anyMatch(words -> words.endsWith(": zone rule"));
+    return new Amounts(walls, closing, zone ? Basis.ZONE : Basis.CLOSED_FORMS, beyond);
+  }
+
+  /** The shop's own factor; 1 where it measured nothing. */
+  private double measured(PulledRun run, Effect effect) {
+    boolean covered =
+        weldment.calibrations().stream()
+            .anyMatch(c -> c.covers(run.process(), effect.calibrated()));
+    return covered ? weldment.factor(run.process(), effect.calibrated()).median() : 1;
   }
 
   private Amounts given(PulledRun run, RunGiven.Shrinkage shrinkage) {
@@ -95,21 +124,102 @@ final class ClosedForms {
     Wall wall = run.walls().get(i);
     ShrinkageMaterial material = material(wall);
     double share = heatShare(run, i);
-    double along = alongN(run, wall, share, material, beyond);
+    boolean shrinksAcross =
+        switch (run.kind()) {
+          case BUTT -> false;
+          case CORNER, BEAD -> true;
+          case FILLET, FLARE -> wall.goesOn();
+        };
+    Optional<String> outside = outside(run, wall, share * run.netJPerMm(), material);
+    boolean zone = outside.isPresent() && material.equals(ShrinkageMaterial.CARBON_STEEL);
+    if (outside.isPresent()) {
+      beyond.add(run.name() + ": " + outside.get() + (zone ? ": zone rule" : ""));
+    }
+    if (zone && run.netJPerMm() > 0) {
+      return zoned(run, wall, share, material, shrinksAcross);
+    }
+    double along =
+        alongN(run, wall, TendonForce.forceN(share * run.netJPerMm(), material), material);
     double depth = depthMm(wall, share * run.netJPerMm(), material);
-    return switch (run.kind()) {
-      case BUTT -> butt(run, wall, material, along, depth);
-      case CORNER, BEAD -> transverse(run, wall, share, material, along, depth, beyond);
-      case FILLET, FLARE ->
-          wall.goesOn()
-              ? transverse(run, wall, share, material, along, depth, beyond)
-              : new OfWall(0, 0, along, depth);
-    };
+    if (run.kind() == Kind.BUTT) {
+      return butt(run, material, along, depth);
+    }
+    return shrinksAcross
+        ? transverse(run, wall, share, material, along, depth)
+        : new OfWall(0, 0, along, depth);
+  }
+
+  /** In which way a wall is outside the range of the closed forms. */
+  private Optional<String> outside(
+      PulledRun run, Wall wall, double heat, ShrinkageMaterial material) {
+    double h = wall.thicknessMm();
+    double yield = yieldMPa(weldment.part(wall.part()));
+    double band = 2 * TendonForce.yieldedBandMm(heat, h, yield, material);
+    double x = FreeShrinkage.heatParameterJPerMm3(heat, h);
+    if (run.weldedMm() < LONG_IN_THICKNESSES * h) {
+      return told("short for %s, %.1f mm thick", wall.part(), h);
+    }
+    if (!wall.goesOn() && run.kind() != Kind.BUTT) {
+      return told("at the edge of %s", wall.part());
+    }
+    boolean narrow =
+        wall.aroundMm() > 0
+            ? wall.aroundMm() < 2 * band
+            : wall.aheadMm() < band || wall.goesOn() && wall.behindMm() < band;
+    if (narrow) {
+      return told("%s is narrower than the %.0f mm that yield to each side", wall.part(), band);
+    }
+    return x > HOTTEST ? told("hot for %s: %.1f J/mm3", wall.part(), x) : Optional.empty();
+  }
+
+  private static Optional<String> told(String format, Object... values) {
+    return Optional.of(String.format(Locale.ROOT, format, values));
+  }
+
+  private OfWall zoned(
+      PulledRun run, Wall wall, double share, ShrinkageMaterial material, boolean shrinksAcross) {
+    ZoneShrinkage all = zone(run, wall, share * run.netJPerMm(), material);
+    double across = 0;
+    double angle = 0;
+    for (int pass = 0; pass < run.passesJPerMm().size(); pass++) {
+      ZoneShrinkage one = zone(run, wall, share * run.passesJPerMm().get(pass), material);
+      across += (pass == 0 ? 1 : LATER_PASS_KAPPA) * one.across().value();
+      angle += one.angle().value();
+    }
+    double along = alongN(run, wall, all.tendon().value(), material);
+    double depth = wall.goesOn() ? -all.tendonBMm() : all.tendonNMm();
+    if (run.kind() == Kind.BUTT) {
+      return butt(run, material, along, Math.max(0, depth));
+    }
+    return shrinksAcross
+        ? new OfWall(across, angle, along, Math.max(0, depth))
+        : new OfWall(0, 0, along, Math.max(0, depth));
+  }
+
+  private ZoneShrinkage zone(PulledRun run, Wall wall, double heat, ShrinkageMaterial material) {
+    return zones.of(
+        new ZonePeaks.Case(
+            ZonePeaks.Sizes.of(wall),
+            Math.rint(Math.max(LEAST_HEAT, heat)),
+            weldment.surroundings().ambientC(),
+            Math.rint(holdingMm2(run, wall)),
+            yieldMPa(weldment.part(wall.part())),
+            Math.rint(run.weldedMm())),
+        material);
+  }
+
+  /** The section across the run that holds what is hot: the part's own, or that of a wide wall. */
+  private double holdingMm2(PulledRun run, Wall wall) {
+    Vector3D way = run.path().tangent(run.path().lengthMm() / 2);
+    boolean lengthwise =
+        Math.abs(weldment.part(wall.part()).frame().x().dotProduct(way)) > LENGTHWISE;
+    double own = wall.thicknessMm() * wall.roomMm();
+    return lengthwise ? Math.max(own, areaMm2(wall)) : own;
   }
 
   /** Half of a butt weld's shrinkage and angle belongs to each wall. */
   private static OfWall butt(
-      PulledRun run, Wall wall, ShrinkageMaterial material, double along, double depth) {
+      PulledRun run, ShrinkageMaterial material, double along, double depth) {
     List<ButtPass> passes = new ArrayList<>();
     for (int i = 0; i < run.passesJPerMm().size(); i++) {
       double heat = run.passesJPerMm().get(i);
@@ -133,8 +243,7 @@ final class ClosedForms {
       double share,
       ShrinkageMaterial material,
       double along,
-      double depth,
-      List<String> beyond) {
+      double depth) {
     double across = 0;
     double angle = 0;
     double h = wall.thicknessMm();
@@ -144,17 +253,6 @@ final class ClosedForms {
       double kappa = pass == 0 ? FreeShrinkage.kappa(x) : LATER_PASS_KAPPA;
       across += FreeShrinkage.shrinkageMm(kappa, heat, h, material);
       angle += FreeAngle.of(heat, h).value();
-      FreeAngle.of(heat, h).warnings().forEach(w -> beyond.add(run.name() + ": " + w));
-    }
-    if (run.weldedMm() < LONG_IN_THICKNESSES * h) {
-      beyond.add(
-          String.format(
-              Locale.ROOT,
-              "%s: a run of %.0f mm is short for a wall of %.1f mm in %s",
-              run.name(),
-              run.weldedMm(),
-              h,
-              wall.part()));
     }
     return new OfWall(across, angle, along, depth);
   }
@@ -169,26 +267,14 @@ final class ClosedForms {
         own.halfPlates(), own.thicknessMm(), other.halfPlates(), other.thicknessMm());
   }
 
-  private double alongN(
-      PulledRun run, Wall wall, double share, ShrinkageMaterial material, List<String> beyond) {
-    double heat = share * run.netJPerMm();
-    double free = TendonForce.forceN(heat, material);
+  /** The force of one run on a wall: shared with runs beside it, and no more than it holds. */
+  private double alongN(PulledRun run, Wall wall, double freeN, ShrinkageMaterial material) {
     int together = together(run, wall, material);
     double factor = (1 + TendonForce.OVERLAP_HIGH * (together - 1)) / together;
     double yield = yieldMPa(weldment.part(wall.part()));
     double own = yield * wall.thicknessMm() * wall.roomMm();
     double most = Math.min(own, yield * areaMm2(wall) / 2) / together;
-    if (free * factor > most) {
-      beyond.add(
-          String.format(
-              Locale.ROOT,
-              "%s: %s is too narrow for the free force along of %.0f kN; it holds %.0f kN",
-              run.name(),
-              wall.part(),
-              free * factor / 1e3,
-              most / 1e3));
-    }
-    return Math.min(free * factor, most);
+    return Math.min(freeN * factor, most);
   }
 
   /**
