@@ -29,7 +29,10 @@ class ArchitectureTest {
     "..fillet..",
     "..penetration..",
     "..shrinkage..",
-    "..strength.."
+    "..strength..",
+    "..zone..",
+    "..linkage..",
+    "..fit.."
   };
 
   @ArchTest
@@ -76,7 +79,7 @@ class ArchitectureTest {
           .layer("model")
           .definedBy("..weldment..", "..machine..", "..stock..", "..space..")
           .layer("shape")
-          .definedBy("..contact..", "..solid..")
+          .definedBy("..contact..", "..solid..", "..access..", "..swing..")
           .layer("joints")
           .definedBy("..jointplan..")
           .layer("order")
@@ -84,7 +87,8 @@ class ArchitectureTest {
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
-          .definedBy("..planning..", "..heatjob..", "..cost..", "..caution..")
+          .definedBy(
+              "..planning..", "..heatjob..", "..pulljob..", "..mount..", "..cost..", "..caution..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")

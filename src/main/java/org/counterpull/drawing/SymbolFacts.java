@@ -45,8 +45,16 @@ record SymbolFacts(
     boolean both =
         two
             && switch (edges.kind()) {
-              case FILLET, SQUARE, DOUBLE_V, DOUBLE_BEVEL, FLARE_BEVEL, FLARE_V -> true;
-              case V, BEVEL, U, J -> edges.secondDepthMm() > 0;
+              case FILLET,
+                  SQUARE,
+                  DOUBLE_V,
+                  DOUBLE_BEVEL,
+                  DOUBLE_U,
+                  DOUBLE_J,
+                  FLARE_BEVEL,
+                  FLARE_V ->
+                  true;
+              case V, BEVEL, U, J, Y, STEEP_V, STEEP_BEVEL -> edges.secondDepthMm() > 0;
             };
     return new SymbolFacts(
         edges.kind(),
@@ -76,7 +84,19 @@ record SymbolFacts(
     return switch (kind) {
       case FILLET -> "z" + number(joint.size().leg().map(l -> l.value()).orElse(0.0));
       case FLARE_BEVEL, FLARE_V -> "s" + number(joint.size().throat().value());
-      case SQUARE, V, DOUBLE_V, BEVEL, DOUBLE_BEVEL, U, J -> isFull() ? "" : "s" + number(depthMm);
+      case SQUARE,
+          V,
+          Y,
+          DOUBLE_V,
+          BEVEL,
+          DOUBLE_BEVEL,
+          U,
+          DOUBLE_U,
+          J,
+          DOUBLE_J,
+          STEEP_V,
+          STEEP_BEVEL ->
+          isFull() ? "" : "s" + number(depthMm);
     };
   }
 
@@ -87,7 +107,7 @@ record SymbolFacts(
       case FILLET -> number(joint.size().leg().map(l -> l.value()).orElse(0.0));
       case FLARE_BEVEL, FLARE_V -> throat;
       case SQUARE -> isFull() ? "" : throat;
-      case V, DOUBLE_V, BEVEL, DOUBLE_BEVEL, U, J ->
+      case V, Y, DOUBLE_V, BEVEL, DOUBLE_BEVEL, U, DOUBLE_U, J, DOUBLE_J, STEEP_V, STEEP_BEVEL ->
           isFull() && bothSides ? number(depthMm) : isFull() ? "" : number(depthMm) + throat;
     };
   }
@@ -124,9 +144,25 @@ record SymbolFacts(
   String gap() {
     return switch (kind) {
       case FILLET, FLARE_BEVEL, FLARE_V -> "";
-      case SQUARE, V, DOUBLE_V, BEVEL, DOUBLE_BEVEL, U, J ->
+      case SQUARE,
+          V,
+          Y,
+          DOUBLE_V,
+          BEVEL,
+          DOUBLE_BEVEL,
+          U,
+          DOUBLE_U,
+          J,
+          DOUBLE_J,
+          STEEP_V,
+          STEEP_BEVEL ->
           number(joint.preparation().rootGapMm());
     };
+  }
+
+  /** A backing strip lies behind the root. */
+  boolean onBacking() {
+    return !joint.preparation().backing().isEmpty();
   }
 
   boolean complete() {

@@ -3,7 +3,6 @@ package org.counterpull.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.counterpull.jointplan.EdgePreparation.Kind;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.markup.Markup;
@@ -76,6 +75,11 @@ public final class WeldSymbol {
     side(LINE_Y, iso, facts.arrowSide());
     if (facts.bothSides()) {
       side(LINE_Y, !iso, facts.otherSide() > 0 ? facts.otherSide() : facts.arrowSide());
+    } else if (facts.onBacking()) {
+      double up = iso ? 1 : -1;
+      sheet.box(
+          new Point(SYMBOL_X - 15, otherY + (up > 0 ? 0 : -12)), 30, 12, 0, "#fff", Sheet.INK);
+      sheet.text(new Point(SYMBOL_X, otherY + up * 6 + 4), iso ? "M" : "", 11, "middle", Sheet.INK);
     } else if (facts.backing()) {
       backRun(otherY, !iso);
     }
@@ -107,8 +111,8 @@ public final class WeldSymbol {
 
   private boolean isOneSided() {
     return switch (facts.kind()) {
-      case BEVEL, DOUBLE_BEVEL, J -> true;
-      case FILLET, SQUARE, V, DOUBLE_V, U, FLARE_BEVEL, FLARE_V -> false;
+      case BEVEL, DOUBLE_BEVEL, J, DOUBLE_J, STEEP_BEVEL -> true;
+      case FILLET, SQUARE, V, DOUBLE_V, Y, STEEP_V, U, DOUBLE_U, FLARE_BEVEL, FLARE_V -> false;
     };
   }
 
@@ -125,8 +129,7 @@ public final class WeldSymbol {
     String gap = facts.gap();
     if (!gap.isEmpty()) {
       double gapY = above ? y - TALL + 4 : y + TALL + 6;
-      boolean wide = facts.kind() != Kind.BEVEL && facts.kind() != Kind.DOUBLE_BEVEL;
-      double gapX = wide ? SYMBOL_X : SYMBOL_X + 7;
+      double gapX = isOneSided() ? SYMBOL_X + 7 : SYMBOL_X;
       sheet.text(new Point(gapX, gapY), gap, 13, "middle", Sheet.INK);
       beyond = above ? beyond - 6 : beyond + 6;
     }
@@ -155,12 +158,26 @@ public final class WeldSymbol {
         stroke(new Point(x - 4, y), new Point(x - 4, top));
         stroke(new Point(x - 4, y), new Point(x + 18, top));
       }
-      case U -> {
+      case Y -> {
+        double foot = y + up * TALL * 0.35;
+        stroke(new Point(x, y), new Point(x, foot));
+        stroke(new Point(x, foot), new Point(x - 13, top));
+        stroke(new Point(x, foot), new Point(x + 13, top));
+      }
+      case STEEP_V -> {
+        stroke(new Point(x - 8, y), new Point(x - 13, top));
+        stroke(new Point(x + 8, y), new Point(x + 13, top));
+      }
+      case STEEP_BEVEL -> {
+        stroke(new Point(x - 7, y), new Point(x - 7, top));
+        stroke(new Point(x + 7, y), new Point(x + 13, top));
+      }
+      case U, DOUBLE_U -> {
         stroke(new Point(x, y), new Point(x, y + up * TALL * 0.4));
         curve(arc(x, y + up * TALL * 0.4, -13, up * TALL * 0.6));
         curve(arc(x, y + up * TALL * 0.4, 13, up * TALL * 0.6));
       }
-      case J -> {
+      case J, DOUBLE_J -> {
         stroke(new Point(x, y), new Point(x, top));
         curve(arc(x, y + up * TALL * 0.4, 15, up * TALL * 0.6));
       }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.Contact;
+import org.counterpull.contact.JointForm;
 import org.counterpull.contact.WeldLine;
-import org.counterpull.groove.Groove;
 import org.counterpull.machine.MachineAssessor;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.Verdict;
@@ -26,6 +26,10 @@ import org.counterpull.weldment.Weldment;
  * can merely tack leaves the runs to one that can weld.
  */
 public final class JointPlanner {
+  private static final String NO_STRENGTH =
+      "its load is not checked: no strength is known here for its material; write a steel whose"
+          + " strength is listed, such as S235JR, S355J2, A36 or 304, or have it checked by hand";
+
   private final Weldment weldment;
   private final ProcedureBook procedures;
 
@@ -40,13 +44,9 @@ public final class JointPlanner {
     this.procedures = procedures;
   }
 
-  /**
-   * Plans all joints; those whose test pieces are alike share one.
-   *
-   * @param contacts how the parts meet, one for each joint; with at least one line each
-   */
-  public List<JointPlan> plans(List<Contact> contacts) {
-    return Coupons.shared(contacts.stream().map(c -> plan(weldment.joint(c.joint()), c)).toList());
+  /** Joints whose test pieces are alike share the one that is hardest to fuse. */
+  public static List<JointPlan> sharing(List<JointPlan> joints) {
+    return Coupons.shared(joints);
   }
 
   /**
@@ -64,7 +64,8 @@ public final class JointPlanner {
     }
     Part first = weldment.part(joint.first());
     SteelAtJoint steel = SteelAtJoint.of(first, weldment.part(joint.second()));
-    Optional<LoadedJoint> load = LoadedJoint.of(weldment, joint, chosen.lines());
+    Optional<LoadedJoint> load =
+        LoadedJoint.of(weldment, joint, chosen.lines(), contact.form() == JointForm.LAP);
     JointNeeds needs = JointNeeds.of(joint, contact, lines, load);
     List<Assessed> assessed =
         weldment.machines().stream()
@@ -77,26 +78,35 @@ public final class JointPlanner {
     Optional<LoadCheck> check = load.map(needs::check);
     check.ifPresent(c -> notes.addAll(c.remarks()));
     if (joint.loadN().isPresent() && check.isEmpty()) {
-      notes.add("its load is not checked: no strength is known here for its material");
+      notes.add(NO_STRENGTH);
     }
+    GroovePlanner grooves =
+        new GroovePlanner(weldment, joint, contact, needs, steel.baseMaterial(), lines);
     if (machine.isEmpty()) {
-      return unwelded(joint, contact, needs, verdicts, steel, check, notes, chosen.missed());
+      EdgePreparation edges =
+          needs.groove() && !assessed.isEmpty()
+              ? grooves.edges(grooves.choose(assessed.get(0)), assessed.get(0))
+              : Preparations.plain(joint, needs, "no machine here can weld it");
+      return unwelded(joint, contact, edges, needs, verdicts, steel, check, notes, chosen.missed());
     }
     Assessed best = assessed.get(weldment.machines().indexOf(machine.get()));
     MachineVerdict verdict = best.verdict();
-    Optional<Groove> groove = Preparations.groove(joint, needs, verdict);
+    Optional<ChosenGroove> groove = grooves.choose(best);
     RunPlanner runs =
         new RunPlanner(
             weldment, procedures, joint, contact, needs, steel, machine.get(), best, groove);
     List<RunPlan> planned = runs.plan(chosen.lines());
     PreheatChoice preheat = runs.preheat();
-    EdgePreparation edges = Preparations.of(joint, needs, groove, reason(needs, verdict, groove));
+    EdgePreparation edges = grooves.edges(groove, best);
     Coupons coupons = new Coupons(needs, edges, contact.form(), steel);
     SteelAdvisor advisor = new SteelAdvisor(steel, needs, weldment.surroundings().ambientC());
     notes.addAll(preheat.notes());
     notes.addAll(advisor.notes(planned, preheat));
     notes.addAll(runs.fillerNotes());
     notes.addAll(verdict.notes());
+    groove.ifPresent(g -> notes.addAll(g.notes()));
+    List<String> missed = new ArrayList<>(chosen.missed());
+    missed.addAll(grooves.unreached(verdict));
     return new JointPlan(
         joint,
         contact,
@@ -112,7 +122,7 @@ public final class JointPlanner {
         coupons.of(planned, verdict, runs.unproven()),
         check,
         notes,
-        chosen.missed(),
+        missed,
         planned);
   }
 
@@ -155,21 +165,10 @@ public final class JointPlanner {
     return verdicts.get(weldment.machines().indexOf(machine));
   }
 
-  private static String reason(JointNeeds needs, MachineVerdict verdict, Optional<Groove> groove) {
-    if (needs.flare()) {
-      return "a round against a wall";
-    }
-    if (groove.isEmpty()) {
-      return "a fillet carries what the size asks for, and the machine fuses the root";
-    }
-    return needs.groove()
-        ? "full depth of the part is wanted"
-        : "the machine does not fuse this thickness square: the bevel brings the arc to the root";
-  }
-
   private JointPlan unwelded(
       Joint joint,
       Contact contact,
+      EdgePreparation edges,
       JointNeeds needs,
       List<MachineVerdict> verdicts,
       SteelAtJoint steel,
@@ -178,7 +177,6 @@ public final class JointPlanner {
       List<String> missed) {
     List<String> refused = new ArrayList<>(missed);
     refused.add("no machine of this shop can weld it");
-    Optional<Groove> groove = WantedGroove.of(joint.weld(), needs.thinnerMm());
     PreheatChoice preheat =
         PreheatChoice.of(
             steel,
@@ -189,7 +187,7 @@ public final class JointPlanner {
     return new JointPlan(
         joint,
         contact,
-        Preparations.of(joint, needs, groove, "as asked for"),
+        edges,
         needs.size(),
         Optional.empty(),
         verdicts,

@@ -13,6 +13,7 @@ import org.counterpull.steel.Composition;
 import org.counterpull.steel.Grade;
 import org.counterpull.steel.Grades;
 import org.counterpull.steel.HazHardness;
+import org.counterpull.steel.MartensiteStart;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMass;
 import org.counterpull.weldment.PartMaterial;
@@ -123,7 +124,7 @@ record SteelAdvisor(SteelAtJoint steel, JointNeeds needs, double ambientC) {
       notes.add(
           "this steel hardens: hold the preheat until the last pass is in, then cool slowly under a"
               + " dry blanket or sand; martensite starts at about "
-              + Math.round(CarbonEquivalent.martensiteStartC(composition))
+              + Math.round(MartensiteStart.of(composition).value())
               + " C");
     }
     return notes;

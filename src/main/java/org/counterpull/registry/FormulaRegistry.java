@@ -19,7 +19,9 @@ public final class FormulaRegistry {
               StockFormulas.all(),
               WeldFormulas.all(),
               StrengthFormulas.all(),
+              FitFormulas.all(),
               PowerFormulas.all(),
+              FeedingFormulas.all(),
               ShrinkageFormulas.all()));
 
   private FormulaRegistry() {}

@@ -3,6 +3,8 @@ package org.counterpull.report;
 import java.util.List;
 import java.util.Map;
 import org.counterpull.drawing.PartMap;
+import org.counterpull.drawing.SwingGraph;
+import org.counterpull.drawing.SwingPicture;
 import org.counterpull.drawing.TimeChart;
 import org.counterpull.drawing.WeldMap;
 import org.counterpull.jointplan.Coupon;
@@ -11,6 +13,7 @@ import org.counterpull.markup.Markup;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Caution;
 import org.counterpull.plan.Plan.Refusal;
+import org.counterpull.swing.SwingResult;
 
 /**
  * A plan as one page that holds everything: it is read without a script and without a network, on
@@ -24,6 +27,7 @@ final class PlanPage {
   private final Plan plan;
   private final PlanWords words;
   private final PlanTables tables;
+  private final PracticeTables practice;
   private final FormulasUsed formulas;
 
   PlanPage(Plan plan, Measures measures, FormulasUsed formulas) {
@@ -31,6 +35,7 @@ final class PlanPage {
     this.formulas = formulas;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
+    practice = new PracticeTables(plan, measures);
   }
 
   String write() {
@@ -52,12 +57,15 @@ final class PlanPage {
             "machines", "What each machine can weld", PageParts.table(tables.verdicts())));
     out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
+    section(out, "access", "What no tool reaches any more", practice.access());
+    plan.practice().swings().forEach(swing -> out.add(swing(swing)));
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());
     section(out, "cuts", "Cutting list", tables.cuts().cuts());
     section(out, "bars", "Bars to buy", tables.cuts().bars());
     section(out, "use", "What is used up", tables.consumables());
     section(out, "cost", "Cost", tables.cost());
     out.add(why());
+    section(out, "rules", "Rules that had a say", practice.rules());
     out.add(assumptions());
     section(out, "numbers", "Where the numbers come from", PlanTables.formulas(formulas));
     out.add(foot());
@@ -163,6 +171,22 @@ final class PlanPage {
       out.add(PageParts.lines(PlanWords.coupon(entry.getKey()))).closeLine();
     }
     return PageParts.section("coupons", "Test pieces, before the first tack", out);
+  }
+
+  private Markup swing(SwingResult swing) {
+    Markup out = new Markup().add(PageParts.bullets(practice.words(swing)));
+    out.add(
+        PageParts.drawing(
+            SwingPicture.of(plan.weldment(), swing, WIDE_PX),
+            SwingPicture.of(plan.weldment(), swing, NARROW_PX)));
+    if (swing.swing().cylinder().isPresent()) {
+      out.add(PageParts.drawing(SwingGraph.of(swing, WIDE_PX), SwingGraph.of(swing, NARROW_PX)));
+      out.add(PageParts.table(practice.drive(swing)));
+    }
+    return PageParts.section(
+        "swing-" + plan.practice().swings().indexOf(swing),
+        "Swing of " + swing.swing().name(),
+        out);
   }
 
   private Markup why() {

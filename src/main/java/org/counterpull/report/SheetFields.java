@@ -193,16 +193,17 @@ final class SheetFields {
 
   private List<PlanWords.Line> technique(JointPlan joint) {
     RunPlan run = joint.runs().get(0);
-    boolean two = joint.preparation().secondDepthMm() > 0;
     return List.of(
         line("weaving", ProcessFields.weaving(run)),
         line("torch angle", ProcessFields.angles(run)),
         line(
             "gouging",
-            two || joint.preparation().firstDepthMm() > 0 && joint.runs().size() > 1
+            joint.preparation().gouged()
                 ? "second side ground or gouged to sound metal, a round bottom as wide as deep"
                 : NONE),
-        line("backing", NONE),
+        line(
+            "backing",
+            joint.preparation().backing().isEmpty() ? NONE : joint.preparation().backing()),
         line("between passes", "slag and silicate off, toes and stops looked at"));
   }
 

@@ -143,7 +143,9 @@ final class SamplePlan {
                 number("cost", 0.7, "EUR"),
                 number("cost", 0, "EUR"),
                 number("cost", 158, "EUR"))),
-        checks());
+        checks(),
+        Plan.Practice.NONE,
+        Optional.empty());
   }
 
   private void build() {
