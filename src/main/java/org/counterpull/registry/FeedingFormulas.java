@@ -55,7 +55,8 @@ final class FeedingFormulas {
             Argument.quantity("argon", "%", "in the gas"),
             Argument.quantity("co2", "%", "in the gas").orElse("0")),
         a ->
-            SprayCurrent.of(a.value("diameter"), new ShieldingGas(a.value("argon"), a.value("co2"))));
+            SprayCurrent.of(
+                a.value("diameter"), new ShieldingGas(a.value("argon"), a.value("co2"))));
   }
 
   private static PublishedFormula stickRun() {

@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.counterpull.power.Conversion;
+import org.counterpull.power.DutyCycle;
 import org.counterpull.power.DutyWait;
 import org.counterpull.power.LeadDrop;
+import org.counterpull.power.LoadLine;
+import org.counterpull.power.LoadVoltage;
 import org.counterpull.power.NecDutyMultiplier;
 import org.counterpull.power.Supply;
 import org.counterpull.power.SupplyCurrent;
 import org.counterpull.power.WeldingCurrentLimit;
-import org.counterpull.power.DutyCycle;
-import org.counterpull.power.LoadLine;
-import org.counterpull.power.LoadVoltage;
 
 /** Published formulas of the package {@code power}. */
 final class PowerFormulas {
@@ -84,8 +84,7 @@ final class PowerFormulas {
             List.of(
                 Argument.quantity("voltage", "V", "load voltage"),
                 Argument.quantity("current", "A", "welding current"))),
-        a ->
-            SupplyCurrent.of(a.value("voltage"), a.value("current"), conversion(a), supply(a)));
+        a -> SupplyCurrent.of(a.value("voltage"), a.value("current"), conversion(a), supply(a)));
   }
 
   private static PublishedFormula effectiveCurrent() {

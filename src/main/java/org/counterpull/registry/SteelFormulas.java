@@ -102,8 +102,7 @@ final class SteelFormulas {
     List<Element> every = List.of(Element.values());
     List<Argument> arguments = new ArrayList<>(elements(every));
     arguments.add(Argument.quantity("t85", "s", "cooling time from 800 to 500 C"));
-    arguments.add(
-        Argument.choice("method", "whose", List.of("duren", "yurioka", "suzuki-bl70s")));
+    arguments.add(Argument.choice("method", "whose", List.of("duren", "yurioka", "suzuki-bl70s")));
     return PublishedFormula.of(
         HazHardness.BY_ONE,
         arguments,

@@ -5,8 +5,8 @@ import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Limits;
 
 /**
- * Temperature at which martensite begins to form: {@code 539 - 423 C - 30.4 Mn - 17.7 Ni - 12.1 Cr -
- * 7.5 Mo}, mass percent.
+ * Temperature at which martensite begins to form: {@code 539 - 423 C - 30.4 Mn - 17.7 Ni - 12.1 Cr
+ * - 7.5 Mo}, mass percent.
  *
  * <p><b>Source:</b> Andrews 1965. <b>Valid for:</b> low-alloy steels up to 0.6 % carbon; above it
  * answers with a warning.
