@@ -15,10 +15,12 @@ final class PlanSummary {
   private final Plan plan;
   private final PlanWords words;
   private final PlanTables tables;
+  private final Measures measures;
   private final StringBuilder out = new StringBuilder();
 
   PlanSummary(Plan plan, Measures measures) {
     this.plan = plan;
+    this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
   }
@@ -50,6 +52,11 @@ final class PlanSummary {
             + "; "
             + plan.operations().size()
             + " steps");
+    List<String> heat = new HeatTables(plan, measures).inShort();
+    if (!heat.isEmpty()) {
+      head("temperatures");
+      heat.forEach(line -> wrapped("  ", line));
+    }
     if (!plan.cautions().isEmpty()) {
       head("cautions");
       wrapped("  ", plan.cautions().size() + " on the plan; they come before the first arc.");
