@@ -32,7 +32,10 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
     left = List.copyOf(left);
   }
 
-  /** Every line on the wanted sides that fits the wanted weld and can be reached. */
+  /**
+   * Every line on the wanted sides that fits the wanted weld and can be reached, at the latest
+   * before other parts are fitted.
+   */
   static RunLines of(Joint joint, Contact contact) {
     List<WeldLine> fitting = fitting(joint, contact.lines());
     List<WeldLine> lines = new ArrayList<>();
@@ -47,7 +50,7 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
       boolean tooShort = line.shape() != Shape.PLUG && line.path().lengthMm() < SHORTEST_MM;
       if (joint.sides().isEmpty() && tooShort) {
         shortOnes.add(line.run());
-      } else if (line.reach().open()) {
+      } else if (line.reach().open() || line.reach().openBefore(joint.first(), joint.second())) {
         lines.add(line);
       } else if (joint.sides().isEmpty()) {
         left.add(line.run() + " is left unwelded: " + blocked(line));
@@ -116,6 +119,8 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
         + " % of it"
         + (line.reach().blockedBy().isEmpty()
             ? ""
-            : ", " + String.join(", ", line.reach().blockedBy()) + " in the way");
+            : ", "
+                + String.join(", ", line.reach().blockedBy())
+                + (line.reach().inAnyOrder() ? " in the way in any order of work" : " in the way"));
   }
 }
