@@ -29,7 +29,9 @@ class ArchitectureTest {
     "..penetration..",
     "..shrinkage..",
     "..strength..",
-    "..linkage.."
+    "..zone..",
+    "..linkage..",
+    "..fit.."
   };
 
   @ArchTest
@@ -84,7 +86,8 @@ class ArchitectureTest {
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
-          .definedBy("..planning..", "..heatjob..", "..cost..", "..caution..")
+          .definedBy(
+              "..planning..", "..heatjob..", "..pulljob..", "..mount..", "..cost..", "..caution..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")

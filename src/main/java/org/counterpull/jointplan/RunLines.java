@@ -88,8 +88,10 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
     return switch (joint.weld()) {
       case AUTO -> EnumSet.allOf(Shape.class);
       case FILLET -> EnumSet.of(Shape.FILLET);
-      case SQUARE, V, DOUBLE_V, U -> EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER);
-      case BEVEL, DOUBLE_BEVEL, J -> EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER, Shape.FILLET);
+      case SQUARE, V, DOUBLE_V, Y, U, DOUBLE_U, STEEP_V ->
+          EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER);
+      case BEVEL, DOUBLE_BEVEL, J, DOUBLE_J, STEEP_BEVEL ->
+          EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER, Shape.FILLET);
       case FLARE_BEVEL -> EnumSet.of(Shape.FLARE_BEVEL);
       case FLARE_V -> EnumSet.of(Shape.FLARE_V);
     };

@@ -25,7 +25,7 @@ final class FileKeys {
               new Key(
                   "include",
                   Form.INCLUDE,
-                  "a file, or a list of files, with what a shop keeps: machines, fixtures, rules, prices, surroundings; a path from this file's folder",
+                  "a file, or a list of files, with what a shop keeps: machines, fixtures, rules, prices, surroundings, calibration; a path from this file's folder",
                   "nothing",
                   "shop.yaml"),
               new Key(
@@ -76,6 +76,12 @@ final class FileKeys {
                   "what things cost",
                   "no cost is worked out",
                   "{currency: EUR, labour: 45}"),
+              new Key(
+                  "calibration",
+                  Form.named("calibration"),
+                  "what the shop measured about its own welds, by name",
+                  "the published bands",
+                  "mag: {process: mag, angle: 1.15, angle within: 1.21}"),
               new Key(
                   "before",
                   Form.list("before"),
@@ -128,6 +134,7 @@ final class FileKeys {
           WorkKeys.FIXTURE,
           ShopKeys.SURROUNDINGS,
           ShopKeys.PRICES,
+          ShopKeys.CALIBRATION,
           JointKeys.BEFORE,
           JointKeys.ORDER,
           JointKeys.PROBE,

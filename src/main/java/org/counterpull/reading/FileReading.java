@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.counterpull.weldment.Before;
+import org.counterpull.weldment.Calibration;
 import org.counterpull.weldment.Check;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
@@ -39,7 +40,8 @@ final class FileReading {
       List<ShopMachine> machines,
       List<String> machineNames,
       Surroundings surroundings,
-      Optional<Prices> prices) {}
+      Optional<Prices> prices,
+      List<Calibration> calibrations) {}
 
   /** What is read of the things on parts. */
   private record Work(
@@ -68,9 +70,14 @@ final class FileReading {
     List<Joint> read = joints.read(jointReading::read);
     Work work = work(file, parts.names(), drafts);
     List<Before> before = new BeforeReading(kinds(joints, parts, work), read).read(file);
-    SequenceReading sequence = new SequenceReading(joints.names(), read);
+    SequenceReading sequence =
+        new SequenceReading(
+            joints.names(),
+            read,
+            Section.of(file, "runs", JointKeys.RUN),
+            new FeatureReading(parts.names(), boxes(drafts)));
     Optional<WrittenOrder> order = sequence.order(file);
-    List<RunGiven> runs = sequence.runs(Section.of(file, "runs", JointKeys.RUN));
+    List<RunGiven> runs = sequence.runs();
     MotionReading motion = new MotionReading(parts.names());
     List<Swing> swings =
         Section.of(file, "swings", MotionKeys.SWING).namesChecked().read(motion::swing);
@@ -97,6 +104,7 @@ final class FileReading {
             runs,
             work.probes(),
             book.assumptions(),
+            shop.calibrations(),
             rules,
             swings));
   }
@@ -107,7 +115,10 @@ final class FileReading {
         machines.read(MachineReading::read),
         machines.names(),
         ShopReading.surroundings(file),
-        ShopReading.prices(file));
+        ShopReading.prices(file),
+        Section.of(file, "calibration", ShopKeys.CALIBRATION)
+            .namesChecked()
+            .read(CalibrationReading::read));
   }
 
   private static Work work(Fields file, List<String> parts, List<PartDraft> drafts) {

@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.counterpull.arc.WeldingProcess;
 import org.counterpull.order.StepTag;
 import org.counterpull.space.Face;
+import org.counterpull.weldment.EdgeTool;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Joint.WeldKind;
@@ -39,7 +41,14 @@ final class Words {
   static final List<String> FIXTURES =
       Arrays.stream(Fixture.Kind.values()).map(Fixture.Kind::words).toList();
 
+  static final List<String> EDGE_TOOLS =
+      Arrays.stream(EdgeTool.values()).map(EdgeTool::word).toList();
+
   private Words() {}
+
+  static EdgeTool edgeTool(String word) {
+    return EdgeTool.valueOf(word.toUpperCase(Locale.ROOT));
+  }
 
   static Optional<Face> face(String word) {
     return Arrays.stream(Face.values()).filter(f -> f.word().equals(word)).findFirst();
@@ -51,5 +60,15 @@ final class Words {
 
   static String weld(WeldKind kind) {
     return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  static Optional<WeldingProcess> process(Value value) {
+    Optional<String> text = value.text();
+    Optional<WeldingProcess> process = text.flatMap(WeldingProcess::parse);
+    return text.isPresent() && process.isEmpty()
+        ? value.problem(
+            Problems.quote(text.get()) + " is no welding process known here",
+            Problems.didYouMean(text.get(), WeldingProcess.allWords()))
+        : process;
   }
 }
