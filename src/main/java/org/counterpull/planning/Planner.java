@@ -100,15 +100,16 @@ public final class Planner {
     }
     WorkOrder done = order;
     Plan.Consumables used = Consumption.of(weldment, done);
+    List<Plan.Caution> cautions = Cautions.apply(weldment, joints);
     return new Plan(
         weldment,
         seed,
         refusals,
-        Cautions.apply(weldment, joints),
+        cautions,
         joints,
         order.runs().stream().map(run -> Directed.of(weldment, run)).toList(),
         preheat(joints, weldment.surroundings().ambientC()),
-        order.operations(),
+        Cautions.whereTheyBite(order.operations(), cautions),
         order.precedence(),
         order.orderReasons(),
         used,
