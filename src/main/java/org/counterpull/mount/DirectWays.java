@@ -104,7 +104,9 @@ final class DirectWays {
     outcome = outcome.and(MountBench.byStrength(uses, deciding));
     List<String> todo = new ArrayList<>(after);
     double scale = ShopValue.of("scale on bore");
-    if (heat.borePeakC() > scale && !bores.isEmpty()) {
+    boolean matters =
+        mount.sized().stream().anyMatch(s -> s.distanceMm(heat.borePeakZMm()) < mount.legMm());
+    if (heat.borePeakC() > scale && matters) {
       deciding.add(
           String.format(
               Locale.ROOT,

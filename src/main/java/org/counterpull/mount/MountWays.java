@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 
 /** Works out every way of fastening one thing to one tube, and says which to take. */
 public final class MountWays {
+  private static final double THIN_FROM = 5;
+
   private final MountCase mount;
   private final MountBench bench;
 
@@ -126,6 +128,16 @@ public final class MountWays {
               + " ridden or stood under.");
     }
     always.forEach(unknown::add);
+    double slender = mount.tube().meanRadiusMm() / mount.tube().wallMm();
+    if (slender < THIN_FROM) {
+      unknown.add(
+          String.format(
+              Locale.ROOT,
+              "The wall is thick for a shell (radius over wall %.1f, trusted from %.0f on): the movement is"
+                  + " rather overstated.",
+              slender,
+              THIN_FROM));
+    }
     return unknown;
   }
 }

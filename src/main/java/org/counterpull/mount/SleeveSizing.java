@@ -63,7 +63,7 @@ final class SleeveSizing {
     if (at.isEmpty()) {
       return Optional.empty();
     }
-    double beyond = mount.halfLengthMm() + 2 * mount.legMm();
+    double beyond = Math.ceil(mount.halfLengthMm() + 2 * mount.legMm());
     double ring = at.get();
     return ring < 0
         ? thick(ring, beyond, Optional.of(ring))
@@ -75,7 +75,9 @@ final class SleeveSizing {
     BoredTube tube = mount.tube();
     double keep = tube.fadingMm();
     double reach = Math.max(-tube.lowZMm(), tube.highZMm());
-    for (double away = mount.halfLengthMm() + 2 * mount.legMm(); away <= reach; away += 1) {
+    for (double away = Math.ceil(mount.halfLengthMm() + 2 * mount.legMm());
+        away <= reach;
+        away += 1) {
       for (double z : new double[] {-away, away}) {
         boolean inTube = z - tube.lowZMm() >= keep && tube.highZMm() - z >= keep;
         if (inTube && mount.near().stream().allMatch(s -> s.distanceMm(z) >= keep)) {

@@ -92,7 +92,7 @@ final class MountPage {
             way.bores().stream().map(b -> b.through().words()).findFirst().orElse("-"),
             way.mostUsed().map(MountReport::percent).orElse("-"),
             Integer.toString(way.passes()),
-            String.format(Locale.ROOT, "%.0f", way.minutes()))
+            MountReport.minutes(way))
         .map(Shown::only)
         .toList();
   }

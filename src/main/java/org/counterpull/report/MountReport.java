@@ -106,7 +106,12 @@ public final class MountReport {
             .orElse("-"),
         way.bores().stream().map(b -> b.through().words()).findFirst().orElse("-"),
         way.mostUsed().map(MountReport::percent).orElse("-"),
-        String.format(Locale.ROOT, "%.0f", way.minutes()));
+        minutes(way));
+  }
+
+  /** Whole minutes; a way that does not work here takes none. */
+  static String minutes(WayAnswer way) {
+    return way.minutes() == 0 ? "-" : String.format(Locale.ROOT, "%.0f", Math.ceil(way.minutes()));
   }
 
   static String mark(WayAnswer way) {
