@@ -29,6 +29,8 @@ class ArchitectureTest {
     "..penetration..",
     "..shrinkage..",
     "..strength..",
+    "..zone..",
+    "..linkage..",
     "..fit.."
   };
 
@@ -76,7 +78,7 @@ class ArchitectureTest {
           .layer("model")
           .definedBy("..weldment..", "..machine..", "..stock..", "..space..")
           .layer("shape")
-          .definedBy("..contact..", "..solid..")
+          .definedBy("..contact..", "..solid..", "..access..", "..swing..")
           .layer("joints")
           .definedBy("..jointplan..")
           .layer("order")
