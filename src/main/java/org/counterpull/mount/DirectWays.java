@@ -105,7 +105,9 @@ final class DirectWays {
     List<String> todo = new ArrayList<>(after);
     double scale = ShopValue.of("scale on bore");
     boolean matters =
-        mount.sized().stream().anyMatch(s -> s.distanceMm(heat.borePeakZMm()) < mount.legMm());
+        mount.sized().stream()
+            .filter(s -> s.tolerance().isPresent())
+            .anyMatch(s -> s.distanceMm(heat.borePeakZMm()) < mount.legMm());
     if (heat.borePeakC() > scale && matters) {
       deciding.add(
           String.format(

@@ -44,7 +44,9 @@ public final class MountWays {
     List<WayAnswer> ways = new ArrayList<>();
     ways.add(direct.asDrawn(heats.get(0).orElseThrow()));
     ways.add(direct.smallPasses(heats.get(1).orElseThrow()));
-    ways.add(direct.stripped(heats.get(2).orElseThrow()));
+    if (mount.near().stream().anyMatch(Sensitive::removable)) {
+      ways.add(direct.stripped(heats.get(2).orElseThrow()));
+    }
     ways.add(direct.heatSink(heats.get(3).orElseThrow()));
     sleeves.ifPresent(
         s -> {

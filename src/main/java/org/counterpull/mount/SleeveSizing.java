@@ -46,8 +46,8 @@ final class SleeveSizing {
 
   /** The sleeve around the lug alone; empty where the tube has no room or none is strong enough. */
   Optional<Sized> around() {
-    double least =
-        Math.max(mount.tube().outsideMm(), mount.partner().alongMm() + 4 * mount.legMm());
+    double lug = mount.partner().alongMm() + 4 * mount.legMm();
+    double least = STEP_MM * Math.ceil(Math.max(mount.tube().outsideMm(), lug) / STEP_MM);
     double room = 2 * Math.min(-mount.tube().lowZMm(), mount.tube().highZMm());
     for (double length = least; length <= room; length += STEP_MM) {
       if (squeezeMm(length) <= third()) {
