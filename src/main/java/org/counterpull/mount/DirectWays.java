@@ -117,6 +117,14 @@ final class DirectWays {
               scale));
       outcome = outcome.and(Outcome.FITS_IF);
     }
+    if (heat.borePeakC() > ShopValue.of("burns through")) {
+      deciding.add(
+          String.format(
+              Locale.ROOT,
+              "at %.0f C on the inside the wall is about to burn through: smaller passes or a smaller leg",
+              heat.borePeakC()));
+      outcome = Outcome.DONT;
+    }
     if (takenOut && mount.near().stream().anyMatch(Sensitive::removable)) {
       outcome = outcome.and(Outcome.FITS_IF);
     }

@@ -62,7 +62,7 @@ public final class MountWays {
       ways.add(cold.pinned());
     }
     Way taken = taken(ways);
-    return new MountAnswer(mount, ways, taken, verdict(ways, taken), unknown());
+    return new MountAnswer(mount, ways, taken, verdict(ways, taken), unknown(), Optional.empty());
   }
 
   /** As drawn where that fits; else the first that fits; else the first that fits on conditions. */

@@ -9,6 +9,7 @@ import org.counterpull.cost.Consumption;
 import org.counterpull.cost.Costing;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
+import org.counterpull.mount.MountScreen;
 import org.counterpull.order.OrderCycle;
 import org.counterpull.order.OrderResult;
 import org.counterpull.order.WorkOrder;
@@ -64,7 +65,7 @@ public final class Planner {
         weldment,
         seed,
         refusals,
-        Cautions.apply(weldment, joints),
+        cautions(weldment, joints),
         joints,
         order.runs().stream().map(run -> Directed.of(weldment, run)).toList(),
         preheat(joints, weldment.surroundings().ambientC()),
@@ -75,6 +76,24 @@ public final class Planner {
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
         weldment.checks().stream().map(check -> CheckPlans.of(weldment, check)).toList(),
         new Plan.Practice(done.rules(), done.accessLost(), swings));
+  }
+
+  /**
+   * The cautions of the job, then the question of {@code mount} wherever a weld comes near
+   * something.
+   */
+  private static List<Plan.Caution> cautions(Weldment weldment, List<JointPlan> joints) {
+    List<Plan.Caution> all = new ArrayList<>(Cautions.apply(weldment, joints));
+    for (MountScreen near : MountScreen.of(weldment, joints)) {
+      all.add(
+          new Plan.Caution(
+              "mount-" + near.joint(),
+              "Ask counterpull mount before this is welded straight to the tube: it compares sleeve,"
+                  + " saddle, clamp and pins by heat, bore and strength.",
+              near.because(),
+              "closed forms of rings and shells; common practice, no source"));
+    }
+    return all;
   }
 
   private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {

@@ -71,6 +71,7 @@ public final class MountReport {
         taken.before().forEach(b -> line(text, "  before: %s", b));
         taken.after().forEach(a -> line(text, "  after: %s", a));
       }
+      answer.hole().ifPresent(h -> h.words().forEach(w -> wrapped(text, "  hole: " + w)));
       line(text, "Not known:");
       answer.unknown().forEach(u -> wrapped(text, "  " + u));
       line(text, "Taken to be so: %s.", String.join("; ", answer.mount().assumptions()));
