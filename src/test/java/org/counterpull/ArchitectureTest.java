@@ -86,7 +86,8 @@ class ArchitectureTest {
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
-          .definedBy("..planning..", "..heatjob..", "..mount..", "..cost..", "..caution..")
+          .definedBy(
+              "..planning..", "..heatjob..", "..pulljob..", "..mount..", "..cost..", "..caution..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")

@@ -58,7 +58,10 @@ public record MountScreen(String joint, String because) {
         .orElse(Double.MAX_VALUE);
   }
 
-  /** What closed forms say of a bore: the kink of a ring, which a longer tube resists, and hoop shrinkage. */
+  /**
+   * What closed forms say of a bore: the kink of a ring, which a longer tube resists, and hoop
+   * shrinkage.
+   */
   private static Optional<String> bore(MountCase mount, Sensitive s, double distanceMm) {
     Optional<Double> band =
         s.tolerance().map(t -> t.widthMm(mount.tube().insideMm())).or(s::clearanceMm);

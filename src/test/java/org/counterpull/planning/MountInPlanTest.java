@@ -20,11 +20,13 @@ class MountInPlanTest {
     return run.out();
   }
 
-  // The lug lies over the swept bore, 45 mm from the seal; the cap is 80 mm from the bore, 350 mm from the seal.
+  // The lug lies over the swept bore, 45 mm from the seal; the cap is 80 mm from the bore, 350 mm
+  // from the seal.
   @Test
   void theCradlesLugIsAskedAboutAndItsCapIsNot() {
     String json = plan("cradle.yaml");
-    assertThat(json).contains("\"mount-lug\"", "not straight on the tube", "gland seal is 45 mm away");
+    assertThat(json)
+        .contains("\"mount-lug\"", "not straight on the tube", "gland seal is 45 mm away");
     assertThat(json).doesNotContain("\"mount-cap\"");
   }
 
