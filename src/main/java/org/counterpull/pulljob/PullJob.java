@@ -60,7 +60,7 @@ public final class PullJob {
     this.model = new PullModel(weldment, runs);
     this.sequence = model.sequence();
     this.cost = new ShapeCost(model, sequence);
-    this.orders = new Orders(weldment, runs, precedence, runs.stream().map(Piece::of).toList());
+    this.orders = new Orders(weldment, runs, precedence, model.pieces());
     this.spread = new Spread(seed, weldment, model);
     this.rules = orders.named(byRules);
   }

@@ -59,8 +59,8 @@ final class PullModel {
     Wants forms = new Wants(weldment, runs);
     for (PulledRun run : runs) {
       amounts.add(forms.of(run));
-      pieces.add(Piece.of(run));
     }
+    pieces.addAll(Piece.of(runs));
     collectPoints();
     makeBodies();
     for (int r = 0; r < runs.size(); r++) {
@@ -491,6 +491,10 @@ final class PullModel {
 
   List<PulledRun> runs() {
     return runs;
+  }
+
+  List<List<Piece>> pieces() {
+    return pieces;
   }
 
   List<Amounts> amounts() {
