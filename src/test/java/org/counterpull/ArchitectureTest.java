@@ -29,7 +29,8 @@ class ArchitectureTest {
     "..penetration..",
     "..shrinkage..",
     "..strength..",
-    "..zone.."
+    "..zone..",
+    "..calibration.."
   };
 
   @ArchTest
@@ -84,7 +85,7 @@ class ArchitectureTest {
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
-          .definedBy("..planning..", "..heatjob..", "..cost..", "..caution..")
+          .definedBy("..planning..", "..heatjob..", "..cost..", "..caution..", "..coupon..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")
