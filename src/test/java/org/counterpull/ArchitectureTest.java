@@ -30,7 +30,9 @@ class ArchitectureTest {
     "..shrinkage..",
     "..strength..",
     "..zone..",
-    "..calibration.."
+    "..calibration..",
+    "..linkage..",
+    "..fit.."
   };
 
   @ArchTest
@@ -77,7 +79,7 @@ class ArchitectureTest {
           .layer("model")
           .definedBy("..weldment..", "..machine..", "..stock..", "..space..")
           .layer("shape")
-          .definedBy("..contact..", "..solid..")
+          .definedBy("..contact..", "..solid..", "..access..", "..swing..")
           .layer("joints")
           .definedBy("..jointplan..")
           .layer("order")
@@ -85,7 +87,13 @@ class ArchitectureTest {
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
-          .definedBy("..planning..", "..heatjob..", "..cost..", "..caution..", "..coupon..")
+          .definedBy(
+              "..planning..",
+              "..heatjob..",
+              "..mount..",
+              "..cost..",
+              "..caution..",
+              "..coupon..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")

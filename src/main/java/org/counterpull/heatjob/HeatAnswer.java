@@ -13,6 +13,7 @@ import org.counterpull.heat.solve.EnergyBalance;
  * @param ambientC air and cold metal
  * @param traces temperatures over time at probes, features and starts of runs
  * @param starts how warm the metal was when each pass began
+ * @param peaks peak temperatures around each run, in the order of welding
  * @param balance where the heat went
  * @param cells of metal
  * @param steps in time
@@ -26,6 +27,7 @@ public record HeatAnswer(
     double ambientC,
     List<Trace> traces,
     List<Start> starts,
+    List<PeakField> peaks,
     EnergyBalance balance,
     int cells,
     int steps,
@@ -35,7 +37,13 @@ public record HeatAnswer(
   public HeatAnswer {
     traces = List.copyOf(traces);
     starts = List.copyOf(starts);
+    peaks = List.copyOf(peaks);
     notes = List.copyOf(notes);
+  }
+
+  /** Peak temperatures around a run; empty when it was not welded. */
+  public Optional<PeakField> peaksAround(String run) {
+    return peaks.stream().filter(field -> field.run().equals(run)).findFirst();
   }
 
   /** What a temperature was noted for. */

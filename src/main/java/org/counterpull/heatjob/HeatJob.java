@@ -58,6 +58,15 @@ public final class HeatJob {
     return !schedule.arcs().isEmpty();
   }
 
+  /** Runs that are so far from the metal of their parts that the arc would warm nothing. */
+  public List<String> besideTheMetal() {
+    return schedule.runs().stream()
+        .filter(run -> !layout.meets(run))
+        .map(WeldedRun::name)
+        .distinct()
+        .toList();
+  }
+
   /** Time at which it ends, where that is known beforehand. */
   public Optional<Double> endS() {
     return schedule.endS();
@@ -81,16 +90,19 @@ public final class HeatJob {
       }
     }
     List<Start> starts = new ArrayList<>();
+    PeakFields peaks = new PeakFields(layout, simulation);
     for (Arc arc : schedule.arcs()) {
       if (untilS.isEmpty() || arc.startS() <= untilS.get()) {
         simulation.advanceTo(arc.startS());
         if (!arc.tack()) {
+          peaks.begin(arc.run().name());
           starts.add(start(arc, simulation));
         }
       }
     }
     finish(simulation, untilS);
-    return answer(simulation, probes, starts);
+    peaks.end();
+    return answer(simulation, probes, starts, peaks.fields());
   }
 
   private void finish(Simulation simulation, Optional<Double> untilS) {
@@ -106,7 +118,8 @@ public final class HeatJob {
         s -> s.hottestC() <= warmC, lastS + Bench.value("longest cooling"), LOOK_S);
   }
 
-  private HeatAnswer answer(Simulation simulation, Probes probes, List<Start> starts) {
+  private HeatAnswer answer(
+      Simulation simulation, Probes probes, List<Start> starts, List<PeakField> peaks) {
     List<String> notes = new ArrayList<>(schedule.notes());
     if (!weldment.joints().isEmpty()) {
       notes.add(
@@ -121,6 +134,7 @@ public final class HeatJob {
         weldment.surroundings().ambientC(),
         probes.traces(),
         starts,
+        peaks,
         simulation.balance(),
         layout.model().cells(),
         simulation.steps(),

@@ -77,7 +77,7 @@ final class LoadedWelds {
     List<LineWeld> longOnes = new ArrayList<>();
     for (WeldLine line : lines) {
       double throat = throatOf.applyAsDouble(line);
-      int faces = faces(line, lines);
+      int faces = BothFaces.faces(line, lines);
       Stretch stretch = new Stretch(line, full ? throat / faces : throat, faces, full);
       List<LineWeld> here = WeldSlices.whole(line.path(), stitches);
       here.forEach(weld -> stretches.put(weld, stretch));
@@ -93,24 +93,6 @@ final class LoadedWelds {
     this.whole = new WeldGroup(all);
     this.ofFourLegs = longOnes.isEmpty() ? Optional.empty() : Optional.of(new WeldGroup(longOnes));
     this.counted = counting.isEmpty() ? Optional.empty() : Optional.of(new WeldGroup(counting));
-  }
-
-  /** Both sides of one wall are welded: it carries what both bring. */
-  private static int faces(WeldLine line, List<WeldLine> lines) {
-    return lines.stream().anyMatch(other -> other != line && isBehind(line, other)) ? 2 : 1;
-  }
-
-  private static boolean isBehind(WeldLine line, WeldLine other) {
-    LinePath path = line.path();
-    double middle = path.lengthMm() / 2;
-    Vector3D along = path.tangent(middle);
-    Vector3D between = other.path().at(other.path().lengthMm() / 2).subtract(path.at(middle));
-    double beside = between.crossProduct(along).getNorm();
-    boolean parallel =
-        Math.abs(along.dotProduct(other.path().tangent(other.path().lengthMm() / 2))) > 0.99;
-    return parallel
-        && beside < 1.5 * line.firstWallMm() + 2
-        && Math.abs(between.dotProduct(along)) < middle;
   }
 
   /** What counts by EN 1993-1-8; empty where no stretch is long enough. */

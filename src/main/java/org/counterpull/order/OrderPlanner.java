@@ -62,7 +62,13 @@ public final class OrderPlanner {
     precedence.addAll(timeline.log().added());
     List<String> reasons = new ArrayList<>(picker.reasons());
     reasons.addAll(handling(timeline));
-    return new WorkOrder(timeline.log().done(), precedence, timeline.runs(), reasons);
+    return new WorkOrder(
+        timeline.log().done(),
+        precedence,
+        timeline.runs(),
+        reasons,
+        AppliedRules.of(weldment, steps, precedence, picker.criteria()),
+        AccessLost.of(steps, timeline.log().done()));
   }
 
   private static List<String> handling(Timeline timeline) {

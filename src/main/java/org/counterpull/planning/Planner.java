@@ -10,12 +10,13 @@ import org.counterpull.cost.Costing;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
 import org.counterpull.order.OrderCycle;
-import org.counterpull.order.OrderPlanner;
 import org.counterpull.order.OrderResult;
 import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Refusal;
 import org.counterpull.procedure.ProcedureBook;
+import org.counterpull.swing.SwingResult;
+import org.counterpull.swing.Swings;
 import org.counterpull.weldment.Weldment;
 
 /** From a sound weldment to its plan. The same weldment and seed give the same plan. */
@@ -40,10 +41,11 @@ public final class Planner {
    */
   public Plan plan(Weldment weldment, List<Contact> contacts, long seed) {
     JointPlanner jointPlanner = new JointPlanner(weldment, procedures);
-    List<JointPlan> joints =
-        contacts.stream().map(c -> jointPlanner.plan(weldment.joint(c.joint()), c)).toList();
-    List<Refusal> refusals = new ArrayList<>(Refusals.of(weldment, joints));
-    OrderResult result = OrderPlanner.plan(weldment, joints, contacts, seed);
+    List<SwingResult> swings = Swings.of(weldment);
+    Reachable reachable = Reachable.of(weldment, contacts, jointPlanner, seed);
+    List<JointPlan> joints = reachable.joints();
+    List<Refusal> refusals = new ArrayList<>(Refusals.of(weldment, joints, swings));
+    OrderResult result = reachable.order();
     WorkOrder order;
     if (result instanceof OrderCycle cycle) {
       refusals.add(
@@ -52,7 +54,7 @@ public final class Planner {
               "these rules go round in a circle, which is a fault of the design: "
                   + String.join("; ", cycle.inWords()),
               String.join("; ", cycle.remedies())));
-      order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of());
+      order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of(), List.of(), List.of());
     } else {
       order = (WorkOrder) result;
     }
@@ -71,7 +73,8 @@ public final class Planner {
         order.orderReasons(),
         used,
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
-        weldment.checks().stream().map(check -> CheckPlans.of(weldment, check)).toList());
+        weldment.checks().stream().map(check -> CheckPlans.of(weldment, check)).toList(),
+        new Plan.Practice(done.rules(), done.accessLost(), swings));
   }
 
   private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {

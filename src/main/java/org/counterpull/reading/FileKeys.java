@@ -25,7 +25,7 @@ final class FileKeys {
               new Key(
                   "include",
                   Form.INCLUDE,
-                  "a file, or a list of files, with what a shop keeps: machines, fixtures, prices, surroundings, calibration; a path from this file's folder",
+                  "a file, or a list of files, with what a shop keeps: machines, fixtures, rules, prices, surroundings, calibration; a path from this file's folder",
                   "nothing",
                   "shop.yaml"),
               new Key(
@@ -89,6 +89,18 @@ final class FileKeys {
                   "none",
                   "[{first: seal, then: lug, because: it would melt}]"),
               new Key(
+                  "rules",
+                  Form.named("rule"),
+                  "rules of order of your own about sorts of steps, by name",
+                  "none",
+                  "chips: {first: ream, then: unmask, because: chips spoil it}"),
+              new Key(
+                  "swings",
+                  Form.named("swing"),
+                  "what turns about a hinge axis, by name",
+                  "nothing turns",
+                  "cover: {moves: back-rail, about: knuckle-1, to: 95 deg}"),
+              new Key(
                   "order",
                   Form.ORDER,
                   "a sequence of runs that is kept as written",
@@ -128,7 +140,10 @@ final class FileKeys {
           JointKeys.PROBE,
           JointKeys.RUN,
           JointKeys.HEAT,
-          JointKeys.SHRINKAGE);
+          JointKeys.SHRINKAGE,
+          MotionKeys.SWING,
+          MotionKeys.CYLINDER,
+          MotionKeys.RULE);
 
   private FileKeys() {}
 }

@@ -13,6 +13,7 @@ import org.counterpull.weldment.Check;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Joint;
+import org.counterpull.weldment.OwnRule;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMaterial;
 import org.counterpull.weldment.Prices;
@@ -20,6 +21,7 @@ import org.counterpull.weldment.Probe;
 import org.counterpull.weldment.RunGiven;
 import org.counterpull.weldment.ShopMachine;
 import org.counterpull.weldment.Surroundings;
+import org.counterpull.weldment.Swing;
 import org.counterpull.weldment.Weldment;
 import org.counterpull.weldment.WrittenOrder;
 
@@ -68,9 +70,19 @@ final class FileReading {
     List<Joint> read = joints.read(jointReading::read);
     Work work = work(file, parts.names(), drafts);
     List<Before> before = new BeforeReading(kinds(joints, parts, work), read).read(file);
-    SequenceReading sequence = new SequenceReading(joints.names(), read);
+    SequenceReading sequence =
+        new SequenceReading(
+            joints.names(),
+            read,
+            Section.of(file, "runs", JointKeys.RUN),
+            new FeatureReading(parts.names(), boxes(drafts)));
     Optional<WrittenOrder> order = sequence.order(file);
-    List<RunGiven> runs = sequence.runs(Section.of(file, "runs", JointKeys.RUN));
+    List<RunGiven> runs = sequence.runs();
+    MotionReading motion = new MotionReading(parts.names());
+    List<Swing> swings =
+        Section.of(file, "swings", MotionKeys.SWING).namesChecked().read(motion::swing);
+    List<OwnRule> rules =
+        Section.of(file, "rules", MotionKeys.RULE).namesChecked().read(MotionReading::rule);
     jointReading.ties().ifPresent(ties -> checkGraph(parts, drafts, ties));
     List<Part> placed = Placements.resolve(parts, book, drafts);
     if (!book.problems().isEmpty()) {
@@ -92,7 +104,9 @@ final class FileReading {
             runs,
             work.probes(),
             book.assumptions(),
-            shop.calibrations()));
+            shop.calibrations(),
+            rules,
+            swings));
   }
 
   private static Shop shop(Fields file) {

@@ -111,7 +111,14 @@ final class ShopKeys {
                   Form.TRUTH,
                   "true when the weldment can be turned over",
                   "true",
-                  "false")));
+                  "false"),
+              new Key(
+                  "edge tools",
+                  Form.TEXTS,
+                  "what weld edges are cut with: grinder, saw, torch, mill, or a list; U and J forms"
+                      + " take a mill",
+                  "grinder",
+                  "[grinder, torch]")));
 
   static final KeyTable PRICES =
       new KeyTable(

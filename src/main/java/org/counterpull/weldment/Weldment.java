@@ -25,6 +25,8 @@ import org.counterpull.calibration.FactorBand;
  * @param probes points whose temperature is wanted
  * @param assumptions every default that was used, in file order
  * @param calibrations what the shop measured about its own welds, file order
+ * @param rules rules of order of the file's own, about sorts of steps
+ * @param swings what turns about a hinge axis
  */
 public record Weldment(
     String name,
@@ -41,9 +43,29 @@ public record Weldment(
     List<RunGiven> runs,
     List<Probe> probes,
     List<Assumption> assumptions,
-    List<Calibration> calibrations) {
+    List<Calibration> calibrations,
+    List<OwnRule> rules,
+    List<Swing> swings) {
 
-  /** A weldment of a shop that measured nothing yet. */
+  public Weldment {
+    parts = List.copyOf(parts);
+    joints = List.copyOf(joints);
+    features = List.copyOf(features);
+    checks = List.copyOf(checks);
+    machines = List.copyOf(machines);
+    fixtures = List.copyOf(fixtures);
+    before = List.copyOf(before);
+    runs = List.copyOf(runs);
+    probes = List.copyOf(probes);
+    assumptions = List.copyOf(assumptions);
+    calibrations = List.copyOf(calibrations);
+    rules = List.copyOf(rules);
+    swings = List.copyOf(swings);
+  }
+
+  /**
+   * A weldment of a shop that measured nothing, without rules of its own, in which nothing swings.
+   */
   public Weldment(
       String name,
       List<Part> parts,
@@ -74,21 +96,9 @@ public record Weldment(
         runs,
         probes,
         assumptions,
+        List.of(),
+        List.of(),
         List.of());
-  }
-
-  public Weldment {
-    parts = List.copyOf(parts);
-    joints = List.copyOf(joints);
-    features = List.copyOf(features);
-    checks = List.copyOf(checks);
-    machines = List.copyOf(machines);
-    fixtures = List.copyOf(fixtures);
-    before = List.copyOf(before);
-    runs = List.copyOf(runs);
-    probes = List.copyOf(probes);
-    assumptions = List.copyOf(assumptions);
-    calibrations = List.copyOf(calibrations);
   }
 
   /**

@@ -225,6 +225,14 @@ class GoodFilesTest {
     RunGiven back = weldment.runs().get(1);
     assertThat(back.heat().orElseThrow().jPerMm()).isCloseTo(750, within(1e-9));
     assertThat(back.heat().orElseThrow().travelMmPerS()).isCloseTo(5, within(1e-9));
+    // 24 V x 160 A x 0.8 at 5 mm/s; 3 kW at 5 mm/s.
+    RunGiven gusset = weldment.runs().get(2);
+    assertThat(gusset.heat().orElseThrow().kind()).isEqualTo(RunGiven.Heat.Kind.NET);
+    assertThat(gusset.heat().orElseThrow().jPerMm()).isCloseTo(614.4, within(1e-9));
+    RunGiven bead = weldment.runs().get(3);
+    assertThat(bead.heat().orElseThrow().jPerMm()).isCloseTo(600, within(1e-9));
+    assertThat(bead.heat().orElseThrow().source()).contains(new RunGiven.SourceBox(8, 8, 4));
+    assertThat(bead.on().orElseThrow().from().toArray()).containsExactly(100, -50, 4);
     // (300, 200, 8) from the corner of a plate 400 wide and 8 thick: (300, 0, 4).
     assertThat(weldment.probes().get(0).at().toArray()).containsExactly(300, 0, 4);
     assertThat(weldment.before()).hasSize(2);

@@ -138,7 +138,8 @@ final class SamplePlan {
                 number("cost", 3.3, "EUR"),
                 number("cost", 0.7, "EUR"),
                 number("cost", 158, "EUR"))),
-        checks());
+        checks(),
+        Plan.Practice.NONE);
   }
 
   private void build() {

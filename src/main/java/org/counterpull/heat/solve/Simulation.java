@@ -139,9 +139,16 @@ public final class Simulation {
     return block.material().tempC(byBlock.get(block).now()[cell]);
   }
 
-  /** Highest temperature of a cell so far. */
+  /** Highest temperature of a cell so far, or since peaks were last forgotten. */
   public double peakC(Block block, int cell) {
     return block.material().tempC(byBlock.get(block).peak()[cell]);
+  }
+
+  /** Lets peaks count from the present on. */
+  public void forgetPeaks() {
+    for (BlockField field : fields) {
+      System.arraycopy(field.now(), 0, field.peak(), 0, field.peak().length);
+    }
   }
 
   /** Highest present temperature anywhere. */
