@@ -90,6 +90,7 @@ class ArchitectureTest {
           .definedBy(
               "..planning..",
               "..heatjob..",
+              "..pulljob..",
               "..mount..",
               "..cost..",
               "..caution..",

@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
       HeatCommand.class,
       CouponCommand.class,
       CalibrateCommand.class,
+      PullCommand.class,
       MountCommand.class,
       ProceduresCommand.class,
       MachineCommand.class,

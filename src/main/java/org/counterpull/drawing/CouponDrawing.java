@@ -110,7 +110,8 @@ public final class CouponDrawing {
     sheet.box(new Point(left, top), length, width, 0, STEEL, Sheet.INK);
     sheet.line(new Point(left, middle), new Point(left + length - 12, middle), WELD, 4);
     sheet.arrowHead(new Point(left + length - 2, middle), new Point(1, 0), 14, WELD);
-    sheet.text(new Point(left + 0.25 * length + 10, middle + 18), "weld this way", SMALL, "start", WELD);
+    sheet.text(
+        new Point(left + 0.25 * length + 10, middle + 18), "weld this way", SMALL, "start", WELD);
     double mark = Math.min(0.4 * width, Coupon.MARKS_MM / 2 * scale);
     for (double at : new double[] {0.25, 0.5, 0.75}) {
       double x = left + at * length;

@@ -189,7 +189,15 @@ final class CaseOfJoint {
         switch (feature.kind()) {
           case BORE, SEAL, BEARING, THREAD ->
               feature.diameterMm().map(d -> d <= bore * FITS_BORE).orElse(true);
-          case COATING, MACHINED_FACE, HOLE, GREASE_FITTING, CAPTIVE_PIECE -> false;
+          case COATING,
+              MACHINED_FACE,
+              HOLE,
+              GREASE_FITTING,
+              CAPTIVE_PIECE,
+              VESSEL,
+              ACCUMULATOR,
+              GAS_STRUT ->
+              false;
         };
     Optional<Double> clearance =
         feature.turnsOnMm().map(pin -> feature.diameterMm().orElse(bore) - pin).filter(c -> c > 0);

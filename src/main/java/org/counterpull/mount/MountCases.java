@@ -115,7 +115,8 @@ public record MountCases(List<MountCase> cases, List<String> leftOut) {
   private static boolean spoilt(Feature feature) {
     return switch (feature.kind()) {
       case BORE, SEAL, BEARING, THREAD, COATING -> true;
-      case MACHINED_FACE, HOLE, GREASE_FITTING, CAPTIVE_PIECE -> false;
+      case MACHINED_FACE, HOLE, GREASE_FITTING, CAPTIVE_PIECE, VESSEL, ACCUMULATOR, GAS_STRUT ->
+          false;
     };
   }
 }
