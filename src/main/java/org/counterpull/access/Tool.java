@@ -21,7 +21,8 @@ public record Tool(String name, double shankMm, double bodyMm, double lengthMm) 
   private static final List<Tool> ALL = read();
 
   public static final Tool DRILL = named("drill and chuck");
-  public static final Tool REAMER = named("reamer or tap with wrench");
+  public static final Tool REAMER = named("reamer on an extension");
+  public static final Tool TAP = named("tap with wrench");
   public static final Tool GREASE_GUN = named("grease gun");
   public static final Tool HAND = named("hand");
 

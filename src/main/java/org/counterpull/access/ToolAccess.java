@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.solid.Separation;
 import org.counterpull.solid.Solid;
+import org.counterpull.space.Frame;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.Weldment;
@@ -25,6 +27,10 @@ public final class ToolAccess {
   private static final double UNDERSIZE_MM = 0.8;
 
   private static final double SPACING = 0.5;
+
+  /** Steps in which a piece is moved away, mm: plates are thicker. */
+  private static final double MOVE_MM = 2;
+
   private static final double FARTHEST_MM = 3000;
 
   private final Map<String, Solid> solids = new LinkedHashMap<>();
@@ -134,6 +140,50 @@ public final class ToolAccess {
                 hole.part().equals(part)
                     && hole.inLineWith(spot)
                     && hole.diameterMm() >= shankMm - UNDERSIZE_MM);
+  }
+
+  /**
+   * The parts that keep a piece from being moved away along any of its six directions, by the best
+   * of them; empty when one way is free.
+   */
+  public Set<String> enclosedBy(Part part, Set<String> counted) {
+    Frame axes = part.frame();
+    List<Vector3D> ways = new ArrayList<>();
+    for (Vector3D way : List.of(axes.x(), axes.y(), axes.z())) {
+      ways.add(way);
+      ways.add(way.negate());
+    }
+    return ways.stream()
+        .map(way -> onTheWay(part.name(), way, counted))
+        .min(Comparator.<Set<String>>comparingInt(Set::size))
+        .orElseThrow();
+  }
+
+  private Set<String> onTheWay(String piece, Vector3D way, Set<String> counted) {
+    Solid solid = solids.get(piece);
+    Set<String> blockers = new TreeSet<>();
+    for (String name : counted) {
+      if (!name.equals(piece) && meetsOnTheWay(solid, solids.get(name), way)) {
+        blockers.add(name);
+      }
+    }
+    return blockers;
+  }
+
+  private static boolean meetsOnTheWay(Solid solid, Solid other, Vector3D way) {
+    double reach =
+        solid.box().low().distance(solid.box().high())
+            + other.box().low().distance(other.box().high())
+            + solid.middle().distance(other.middle());
+    for (double moved = MOVE_MM; moved < reach; moved += MOVE_MM) {
+      Frame back =
+          new Frame(way.scalarMultiply(-moved), Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K);
+      Solid here = solid.in(back);
+      if (here.box().meets(other.box()) && Separation.overlap(here, other, TOUCH_MM).isPresent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Half of what a part fills along the axis of a hole in it, mm. */

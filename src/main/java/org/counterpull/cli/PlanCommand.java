@@ -3,6 +3,7 @@ package org.counterpull.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.counterpull.plan.Plan;
 import org.counterpull.planning.Planner;
@@ -41,15 +42,25 @@ final class PlanCommand implements Callable<Integer> {
       description = "a folder of your own procedure rows")
   private Path procedures;
 
+  @Option(
+      names = "--heat",
+      paramLabel = "R",
+      description =
+          "how finely the heat model verifies the waits: quick, coarse, normal, fine; none for"
+              + " waits by closed forms; quick if left out")
+  private HeatCheck heat = HeatCheck.QUICK;
+
   @Option(names = "--json", description = "print the plan as JSON instead of the summary")
   private boolean json;
 
   @Override
   public Integer call() {
     SoundWeldment sound = SoundWeldment.read(file);
+    SimulatedTime shown = new SimulatedTime(spec.commandLine().getErr(), Optional.empty());
     Plan plan =
         new Planner(ProceduresCommand.book(procedures))
-            .plan(sound.weldment(), sound.contacts(), seed);
+            .plan(sound.weldment(), sound.contacts(), seed, heat.resolution(), shown);
+    shown.done();
     PlanReport report = new PlanReport(plan, sound.units());
     List<Path> files = Outputs.write(folder, file, "plan", report.files());
     PrintWriter out = spec.commandLine().getOut();

@@ -96,7 +96,8 @@ final class PlannedSchedule {
     }
   }
 
-  private static List<Stretch> tacks(RunPlan plan, WeldedRun run) {
+  /** Where a run is tacked. */
+  static List<Stretch> tacks(RunPlan plan, WeldedRun run) {
     TackLayout layout = TackLayout.of(plan.line(), run.preheatC().isPresent());
     double length = run.path().lengthMm();
     boolean closed = run.path().start().distance(run.path().end()) < 1e-6;

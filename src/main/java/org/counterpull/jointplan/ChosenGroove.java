@@ -32,6 +32,19 @@ record ChosenGroove(
     notes = List.copyOf(notes);
   }
 
+  /** Nobody asked for both sides, and one pass melts through. */
+  ChosenGroove fromOneSide() {
+    return new ChosenGroove(
+        kind,
+        groove,
+        false,
+        backed,
+        false,
+        reason + "; one pass from one side melts through, the other side is left",
+        source,
+        notes);
+  }
+
   boolean isDouble() {
     return groove.preparation().isDouble();
   }

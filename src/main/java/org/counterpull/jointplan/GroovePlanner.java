@@ -60,7 +60,10 @@ final class GroovePlanner {
     if (needs.flare() || !needs.groove() && !opensFillet(verdict)) {
       return Optional.empty();
     }
-    return Optional.of(GrooveChoice.of(question(best, kind())));
+    ChosenGroove chosen = GrooveChoice.of(question(best, kind()));
+    boolean onePass = verdict.preparation().passes() == 1 && chosen.squareMm() > 0;
+    return Optional.of(
+        onePass && joint.sides().isEmpty() && bothSides ? chosen.fromOneSide() : chosen);
   }
 
   /** A fillet whose root the machine doesn't melt on square edges. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.Contact;
+import org.counterpull.contact.JointForm;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.machine.MachineAssessor;
 import org.counterpull.machine.MachineVerdict;
@@ -25,6 +26,10 @@ import org.counterpull.weldment.Weldment;
  * can merely tack leaves the runs to one that can weld.
  */
 public final class JointPlanner {
+  private static final String NO_STRENGTH =
+      "its load is not checked: no strength is known here for its material; write a steel whose"
+          + " strength is listed, such as S235JR, S355J2, A36 or 304, or have it checked by hand";
+
   private final Weldment weldment;
   private final ProcedureBook procedures;
 
@@ -54,7 +59,8 @@ public final class JointPlanner {
     }
     Part first = weldment.part(joint.first());
     SteelAtJoint steel = SteelAtJoint.of(first, weldment.part(joint.second()));
-    Optional<LoadedJoint> load = LoadedJoint.of(weldment, joint, chosen.lines());
+    Optional<LoadedJoint> load =
+        LoadedJoint.of(weldment, joint, chosen.lines(), contact.form() == JointForm.LAP);
     JointNeeds needs = JointNeeds.of(joint, contact, lines, load);
     List<Assessed> assessed =
         weldment.machines().stream()
@@ -67,7 +73,7 @@ public final class JointPlanner {
     Optional<LoadCheck> check = load.map(needs::check);
     check.ifPresent(c -> notes.addAll(c.remarks()));
     if (joint.loadN().isPresent() && check.isEmpty()) {
-      notes.add("its load is not checked: no strength is known here for its material");
+      notes.add(NO_STRENGTH);
     }
     GroovePlanner grooves =
         new GroovePlanner(weldment, joint, contact, needs, steel.baseMaterial(), lines);

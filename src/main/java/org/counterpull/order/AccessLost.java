@@ -44,7 +44,8 @@ public record AccessLost(String place, String tool, int doneAt, String blockedBy
     return switch (tag) {
       case DRILL -> "drill and chuck";
       case WELD -> "torch or electrode";
-      case REAM, CHASE -> "reamer or tap";
+      case REAM -> "reamer";
+      case CHASE -> "tap with wrench";
       case FIT_NIPPLE -> "grease gun";
       case REFIT, INSERT -> "hand";
       case FIT_PIN -> "pin";

@@ -120,7 +120,10 @@ final class FeatureSteps {
   private static void thread(Steps all, Feature feature) {
     drill(all, feature, "Drill and tap " + feature.name());
     mask(all, feature, "Plug", "Unplug");
-    late(all, StepTag.CHASE, feature, "Run a tap through " + feature.name());
+    all.add(
+        draft(StepTag.CHASE, feature, "Run a tap through " + feature.name())
+            .times(each(StepTag.CHASE, feature))
+            .links(links(all.ways().of(feature, Tool.TAP))));
   }
 
   private static void mask(Steps all, Feature feature, String on, String off) {

@@ -100,7 +100,9 @@ final class Handling {
             BenchTimes.value("preheat before run"),
             Optional.of(run.name()));
     String reason = "Welded cold, this steel can harden and crack.";
+    double fromS = log.nowS();
     log.takeBefore(stepId, heat, heat.activeS(), "R33", reason);
+    waits.done(heat, fromS, log.nowS());
   }
 
   /** Notes that a joint is warm from a run just now. */

@@ -32,7 +32,9 @@ enum Occasion {
       for (List<String> piece : Pieces.of(all.weldment())) {
         String base =
             all.fitOrder().bases().stream().filter(piece::contains).findFirst().orElse("");
-        boolean welded = all.joints().stream().anyMatch(p -> piece.contains(p.joint().first()));
+        boolean welded =
+            all.joints().stream()
+                .anyMatch(p -> piece.contains(p.joint().first()) && !p.runs().isEmpty());
         if (welded && !clampGiven(all.weldment(), piece)) {
           places.add(new Place(base, base, base, List.of(base)));
         }

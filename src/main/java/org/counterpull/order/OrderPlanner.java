@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.counterpull.contact.Contact;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.jointplan.RunPlan;
 import org.counterpull.weldment.Weldment;
 
 /**
@@ -56,19 +57,54 @@ public final class OrderPlanner {
     }
     RunPicker picker = new RunPicker(new RunFacts(weldment, joints));
     ruled.departures().forEach(picker::tell);
-    Timeline timeline = new Timeline(weldment, waits, duties, graph);
-    new Sequencer(graph, picker, timeline).run();
-    List<Precedence> precedence = new ArrayList<>(graph.precedence());
-    precedence.addAll(timeline.log().added());
+    Timeline timeline = gone(weldment, graph, picker);
     List<String> reasons = new ArrayList<>(picker.reasons());
     reasons.addAll(handling(timeline));
+    List<AppliedRule> rules =
+        AppliedRules.of(weldment, steps, precedence(graph, timeline), picker.criteria());
+    return order(timeline, graph, steps, reasons, rules);
+  }
+
+  /**
+   * Goes through the runs once more in the order of a work order, with this planner's waits.
+   *
+   * @param before the order to keep; its reasons and rules are kept as well
+   */
+  public WorkOrder again(
+      Weldment weldment, List<JointPlan> joints, List<Contact> contacts, WorkOrder before) {
+    List<Step> steps = Steps.of(weldment, joints, contacts);
+    OrderGraph graph = RuledGraph.of(weldment, steps).graph();
+    List<String> runs = before.runs().stream().map(RunPlan::name).toList();
+    RunPicker picker = new RunPicker(new RunFacts(weldment, joints), runs);
+    Timeline timeline = gone(weldment, graph, picker);
+    return order(timeline, graph, steps, before.orderReasons(), before.rules());
+  }
+
+  private Timeline gone(Weldment weldment, OrderGraph graph, RunPicker picker) {
+    Timeline timeline = new Timeline(weldment, waits, duties, graph);
+    new Sequencer(graph, picker, timeline).run();
+    return timeline;
+  }
+
+  private static WorkOrder order(
+      Timeline timeline,
+      OrderGraph graph,
+      List<Step> steps,
+      List<String> reasons,
+      List<AppliedRule> rules) {
     return new WorkOrder(
         timeline.log().done(),
-        precedence,
+        precedence(graph, timeline),
         timeline.runs(),
         reasons,
-        AppliedRules.of(weldment, steps, precedence, picker.criteria()),
+        rules,
         AccessLost.of(steps, timeline.log().done()));
+  }
+
+  private static List<Precedence> precedence(OrderGraph graph, Timeline timeline) {
+    List<Precedence> precedence = new ArrayList<>(graph.precedence());
+    precedence.addAll(timeline.log().added());
+    return precedence;
   }
 
   private static List<String> handling(Timeline timeline) {

@@ -1,7 +1,9 @@
 package org.counterpull.order;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +29,7 @@ import org.counterpull.jointplan.RunPlan;
  */
 final class RunPicker {
   private final RunFacts facts;
+  private final Deque<String> given;
   private final Map<String, Integer> runsIn = new TreeMap<>();
   private final List<String> reasons = new ArrayList<>();
   private final List<String> alike = new ArrayList<>();
@@ -35,7 +38,13 @@ final class RunPicker {
   private Vector3D momentJMm = Vector3D.ZERO;
 
   RunPicker(RunFacts facts) {
+    this(facts, List.of());
+  }
+
+  /** A picker that repeats an order, without reasons of its own. */
+  RunPicker(RunFacts facts, List<String> given) {
     this.facts = facts;
+    this.given = new ArrayDeque<>(given);
   }
 
   /** Where and how the work lies when the next run is chosen. */
@@ -51,6 +60,10 @@ final class RunPicker {
    * @param waitS how long a run would have to wait
    */
   Step next(List<Step> ready, Bench bench, ToDoubleFunction<RunPlan> waitS) {
+    if (!given.isEmpty()) {
+      String next = given.remove();
+      return ready.stream().filter(step -> name(step).equals(next)).findFirst().orElseThrow();
+    }
     List<Scored> best = new ArrayList<>();
     for (Step step : ready) {
       best.add(new Scored(step, marks(step, bench)));

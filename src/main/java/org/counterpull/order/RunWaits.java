@@ -40,6 +40,11 @@ final class RunWaits {
     return model.secondsUntilAllBelow(tempC, history, nowS);
   }
 
+  /** Tells the model of a step that is no run. */
+  void done(Operation operation, double startS, double endS) {
+    model.done(operation, startS, endS);
+  }
+
   double dutyPercent(RunPlan run, PassPlan pass) {
     return duties.percentAt(run.machine(), pass.currentA());
   }
@@ -91,14 +96,15 @@ final class RunWaits {
     double machineS = dutyS(run, pass, nowS);
     double fileS = writtenS(run, pass, nowS);
     double seconds = Math.max(fileS, Math.max(metalS, machineS));
+    Optional<String> spared = model.spares(run, history, nowS);
     List<String> why =
         WaitWords.longestFirst(
             metalS,
-            WaitWords.interpass(run, metalC(run, nowS)),
+            spared.map(WaitWords::feature).orElse(WaitWords.interpass(run, metalC(run, nowS))),
             machineS,
             WaitWords.duty(run, dutyPercent(run, pass)),
             fileS);
-    String rule = WaitWords.rule(metalS, machineS, fileS);
+    String rule = WaitWords.rule(metalS, machineS, fileS, spared.isPresent());
     return new Wait(
         new Operation(
             "wait:" + run.name() + Piece.suffix(pass.number()),
@@ -129,6 +135,8 @@ final class RunWaits {
 
   /** Notes a finished pass. */
   void laid(RunPlan run, PassPlan pass, double startS, double endS) {
-    history.add(new Welded(run, pass, startS, endS));
+    Welded welded = new Welded(run, pass, startS, endS);
+    history.add(welded);
+    model.laid(welded);
   }
 }

@@ -53,8 +53,18 @@ final class Timeline {
         double fromS = waits.lastArcS();
         log.put(operation, fromS, fromS + BenchTimes.seconds(StepTag.FIRE_WATCH));
       }
-      default -> log.take(operation, operation.activeS());
+      default -> {
+        double fromS = log.nowS();
+        log.take(operation, operation.activeS());
+        if (warms(operation)) {
+          waits.done(operation, fromS, log.nowS());
+        }
+      }
     }
+  }
+
+  private static boolean warms(Operation operation) {
+    return operation.kind() == Operation.Kind.TACK || operation.kind() == Operation.Kind.PREHEAT;
   }
 
   private void cool(Step step, double tempC) {

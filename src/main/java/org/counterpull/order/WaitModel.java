@@ -1,6 +1,7 @@
 package org.counterpull.order;
 
 import java.util.List;
+import java.util.Optional;
 import org.counterpull.jointplan.RunPlan;
 
 /**
@@ -22,4 +23,18 @@ public interface WaitModel {
 
   /** How long to wait until all the work is at or below a temperature, s; 0 for not. */
   double secondsUntilAllBelow(double tempC, List<Welded> history, double nowS);
+
+  /**
+   * The feature for whose sake the run waits longer than for its interpass limit, in words; empty
+   * when there is none.
+   */
+  default Optional<String> spares(RunPlan next, List<Welded> history, double nowS) {
+    return Optional.empty();
+  }
+
+  /** Told of a pass that is laid. */
+  default void laid(Welded welded) {}
+
+  /** Told of a tacking or preheating step that is done; models that leave both out do nothing. */
+  default void done(Operation operation, double startS, double endS) {}
 }

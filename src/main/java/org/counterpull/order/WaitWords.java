@@ -9,6 +9,9 @@ final class WaitWords {
   /** Rule of waits until the metal has cooled. */
   static final String INTERPASS = "interpass wait";
 
+  /** Rule of waits that keep a feature below its limit. */
+  static final String FEATURE = "wait for a feature";
+
   /** Rule of waits until the machine has rested. */
   static final String DUTY = "duty wait";
 
@@ -33,6 +36,10 @@ final class WaitWords {
         run.interpassMaxC());
   }
 
+  static String feature(String spared) {
+    return "Feature wait: begun now, this run would heat " + spared + ". It ends by the clock.";
+  }
+
   static String duty(RunPlan run, double dutyPercent) {
     return String.format(
         Locale.ROOT,
@@ -54,11 +61,12 @@ final class WaitWords {
   }
 
   /** Which of the waits lasts longest. */
-  static String rule(double interpassS, double dutyS, double writtenS) {
-    if (writtenS >= Math.max(interpassS, dutyS)) {
+  static String rule(double metalS, double dutyS, double writtenS, boolean feature) {
+    if (writtenS >= Math.max(metalS, dutyS)) {
       return WRITTEN;
     }
-    return interpassS >= dutyS ? INTERPASS : DUTY;
+    String metal = feature ? FEATURE : INTERPASS;
+    return metalS >= dutyS ? metal : DUTY;
   }
 
   /** The reasons of a wait, the one that lasts longest first. */
@@ -81,6 +89,10 @@ final class WaitWords {
     long whole = Math.round(seconds);
     if (whole < 120) {
       return whole + " s";
+    }
+    long left = whole % 60;
+    if (whole < 600 && left > 0) {
+      return whole / 60 + " min " + left + " s";
     }
     return whole < 7200
         ? Math.round(seconds / 60) + " min"

@@ -24,10 +24,11 @@ final class Ways {
     this.access = new ToolAccess(weldment);
   }
 
-  /** The tool that a feature needs after welding, and what drills it before. */
+  /** The tool that a feature needs after welding. */
   static Tool late(Feature feature) {
     return switch (feature.kind()) {
-      case HOLE, BORE, THREAD -> Tool.REAMER;
+      case HOLE, BORE -> Tool.REAMER;
+      case THREAD -> Tool.TAP;
       case GREASE_FITTING -> Tool.GREASE_GUN;
       case SEAL, BEARING, CAPTIVE_PIECE, MACHINED_FACE, COATING, VESSEL, ACCUMULATOR, GAS_STRUT ->
           Tool.HAND;
@@ -59,6 +60,14 @@ final class Ways {
     }
     boolean straight = row.stream().allMatch(row.get(0)::inLineWith);
     return straight ? ofPin(row, rod.diameterMm().orElse(1.0)) : Set.of();
+  }
+
+  /** Parts that close a loose piece in; empty for one that is welded or can be taken out. */
+  Set<String> ofLoose(Part part) {
+    boolean welded =
+        weldment.joints().stream()
+            .anyMatch(j -> j.first().equals(part.name()) || j.second().equals(part.name()));
+    return welded ? Set.of() : access.enclosedBy(part, allParts());
   }
 
   /** Half of what a part fills along the axis of a hole in it, mm. */

@@ -31,6 +31,7 @@ import org.counterpull.weldment.Weldment;
  * @param cost what it costs; empty without prices
  * @param checks what must come out true
  * @param practice rules that had a say, access that is lost, what swings
+ * @param heat temperatures over the job; empty where the waits come from closed forms
  */
 public record Plan(
     Weldment weldment,
@@ -46,7 +47,8 @@ public record Plan(
     Consumables consumables,
     Optional<Cost> cost,
     List<CheckPlan> checks,
-    Practice practice) {
+    Practice practice,
+    Optional<PlanHeat> heat) {
 
   public Plan {
     refusals = List.copyOf(refusals);

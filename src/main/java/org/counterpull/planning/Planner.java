@@ -3,17 +3,24 @@ package org.counterpull.planning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.counterpull.caution.Cautions;
 import org.counterpull.contact.Contact;
 import org.counterpull.cost.Consumption;
 import org.counterpull.cost.Costing;
+import org.counterpull.heat.solve.Progress;
+import org.counterpull.heatjob.Resolution;
+import org.counterpull.heatjob.SuperposedWaits;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
+import org.counterpull.order.DutyCycles;
 import org.counterpull.order.OrderCycle;
+import org.counterpull.order.OrderPlanner;
 import org.counterpull.order.OrderResult;
 import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Refusal;
+import org.counterpull.plan.PlanHeat;
 import org.counterpull.procedure.ProcedureBook;
 import org.counterpull.swing.SwingResult;
 import org.counterpull.swing.Swings;
@@ -33,20 +40,47 @@ public final class Planner {
   }
 
   /**
-   * Plans the job.
+   * Plans the job with waits by closed forms, which nothing has verified.
    *
    * @param weldment what is built
    * @param contacts how its parts meet, one for each joint
    * @param seed for searches
    */
   public Plan plan(Weldment weldment, List<Contact> contacts, long seed) {
+    return plan(weldment, contacts, seed, Optional.empty(), Progress.NONE);
+  }
+
+  /**
+   * Plans the job.
+   *
+   * @param weldment what is built
+   * @param contacts how its parts meet, one for each joint
+   * @param seed for searches
+   * @param verifiedAt how finely the full heat model works out the waits; empty for waits by closed
+   *     forms
+   * @param progress told of the simulated time
+   */
+  public Plan plan(
+      Weldment weldment,
+      List<Contact> contacts,
+      long seed,
+      Optional<Resolution> verifiedAt,
+      Progress progress) {
     JointPlanner jointPlanner = new JointPlanner(weldment, procedures);
     List<SwingResult> swings = Swings.of(weldment);
     Reachable reachable = Reachable.of(weldment, contacts, jointPlanner, seed);
     List<JointPlan> joints = reachable.joints();
     List<Refusal> refusals = new ArrayList<>(Refusals.of(weldment, joints, swings));
-    OrderResult result = reachable.order();
+    Optional<Resolution> heated = verifiedAt.filter(r -> anyPass(joints));
+    Optional<SuperposedWaits> superposed =
+        heated.map(r -> SuperposedWaits.of(weldment, contacts, joints));
+    OrderResult result =
+        superposed
+            .map(waits -> new OrderPlanner(waits, DutyCycles.of(weldment)))
+            .map(planner -> planner.plan(weldment, joints, contacts))
+            .orElse(reachable.order());
     WorkOrder order;
+    Optional<PlanHeat> heat = Optional.empty();
     if (result instanceof OrderCycle cycle) {
       refusals.add(
           new Refusal(
@@ -55,6 +89,12 @@ public final class Planner {
                   + String.join("; ", cycle.inWords()),
               String.join("; ", cycle.remedies())));
       order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of(), List.of(), List.of());
+    } else if (superposed.isPresent()) {
+      Verification verification =
+          new Verification(weldment, contacts, joints, heated.get(), superposed.get());
+      Verification.Verified verified = verification.of((WorkOrder) result, progress);
+      order = verified.order();
+      heat = Optional.of(verified.heat());
     } else {
       order = (WorkOrder) result;
     }
@@ -74,7 +114,14 @@ public final class Planner {
         used,
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
         weldment.checks().stream().map(check -> CheckPlans.of(weldment, check)).toList(),
-        new Plan.Practice(done.rules(), done.accessLost(), swings));
+        new Plan.Practice(done.rules(), done.accessLost(), swings),
+        heat);
+  }
+
+  private static boolean anyPass(List<JointPlan> joints) {
+    return joints.stream()
+        .flatMap(joint -> joint.runs().stream())
+        .anyMatch(run -> !run.passes().isEmpty());
   }
 
   private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {

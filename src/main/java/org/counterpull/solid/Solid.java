@@ -201,6 +201,11 @@ public final class Solid {
     return box;
   }
 
+  /** Corners of each convex piece that fills it. */
+  public List<List<Vector3D>> pieceCorners() {
+    return pieces.stream().map(ConvexPiece::corners).toList();
+  }
+
   /** Middle of the volume: the section's centroid half way between the ends there. */
   public Vector3D middle() {
     Vector2D c = section.centroid();

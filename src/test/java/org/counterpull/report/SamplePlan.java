@@ -139,7 +139,8 @@ final class SamplePlan {
                 number("cost", 0.7, "EUR"),
                 number("cost", 158, "EUR"))),
         checks(),
-        Plan.Practice.NONE);
+        Plan.Practice.NONE,
+        Optional.empty());
   }
 
   private void build() {

@@ -19,6 +19,7 @@ import org.counterpull.heat.source.MovingSource;
 public final class Responses {
   private static final double FIRST_S = 0.5;
   private static final double RATIO = 1.06;
+  private static final double LEAST_RISE_K = 0.01;
 
   private final double ambientC;
   private final double horizonS;
@@ -52,15 +53,18 @@ public final class Responses {
       Fineness fineness,
       double horizonS) {
     double[] times = times(horizonS);
-    List<double[][]> rises = new ArrayList<>();
-    for (Run run : runs) {
-      List<Link> laid = new ArrayList<>(tacks);
-      laid.addAll(run.lays());
-      LinearCopy linear = new LinearCopy(full, laid, range);
-      rises.add(alone(linear, run.source().startingAt(0), targets, fineness, times));
-    }
-    return new Responses(
-        full.ambientC(), times[times.length - 1], times, rises.toArray(double[][][]::new));
+    // Each on its own, so that the cores can share them; the results do not depend on how.
+    double[][][] rises =
+        runs.parallelStream()
+            .map(
+                run -> {
+                  List<Link> laid = new ArrayList<>(tacks);
+                  laid.addAll(run.lays());
+                  LinearCopy linear = new LinearCopy(full, laid, range);
+                  return alone(linear, run.source().startingAt(0), targets, fineness, times);
+                })
+            .toArray(double[][][]::new);
+    return new Responses(full.ambientC(), times[times.length - 1], times, rises);
   }
 
   private static double[] times(double horizonS) {
@@ -86,9 +90,13 @@ public final class Responses {
       probes.add(simulation.probe(target.name(), linear.of(target.block()), target.point()));
     }
     simulation.advanceTo(times[times.length - 1]);
-    double[][] rise = new double[targets.size()][times.length];
+    double[] nothing = new double[times.length];
+    double[][] rise = new double[targets.size()][];
     for (int t = 0; t < rise.length; t++) {
-      for (int n = 0; n < times.length; n++) {
+      // Most targets are out of reach of most runs; they share one row of zeros.
+      boolean reached = probes.get(t).peakC() - ambient > LEAST_RISE_K;
+      rise[t] = reached ? new double[times.length] : nothing;
+      for (int n = 0; reached && n < times.length; n++) {
         rise[t][n] = probes.get(t).atC(times[n]) - ambient;
       }
     }

@@ -1,0 +1,101 @@
+package org.counterpull.heatjob;
+
+import java.util.List;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.counterpull.heat.block.Block;
+import org.counterpull.heat.block.Vec3;
+import org.counterpull.heat.solve.Simulation;
+import org.counterpull.heat.source.MovingSource;
+import org.counterpull.heat.source.TravelPath;
+import org.counterpull.heat.source.UniformBox;
+
+/**
+ * A broad flame along a run: even heat in all metal of a box around its line, as much as takes that
+ * metal to the preheat temperature and a little beyond. Taken as well led: who heats measures.
+ */
+final class Flame {
+  private static final double REACH_MM = 75;
+
+  /** What flows away while it is led, as a share of the rise. */
+  private static final double BEYOND = 0.3;
+
+  private static final int LOOKS = 16;
+
+  private final Vector3D middle;
+  private final Vector3D along;
+  private final Vector3D into;
+  private final Vector3D across;
+  private final double lengthMm;
+  private final double widthMm;
+
+  private Flame(WeldedRun run) {
+    double length = run.path().lengthMm();
+    Vector3D sum = Vector3D.ZERO;
+    for (int i = 0; i <= LOOKS; i++) {
+      sum = sum.add(run.path().at(length * i / LOOKS));
+    }
+    middle = sum.scalarMultiply(1.0 / (LOOKS + 1));
+    along = run.path().tangent(length / 2).normalize();
+    Vector3D out = run.opening().subtract(along.scalarMultiply(run.opening().dotProduct(along)));
+    into = out.getNorm() > 0.1 ? out.normalize().negate() : along.orthogonal();
+    across = along.crossProduct(into);
+    double halfLength = 0;
+    double halfWidth = 0;
+    for (int i = 0; i <= LOOKS; i++) {
+      Vector3D d = run.path().at(length * i / LOOKS).subtract(middle);
+      halfLength = Math.max(halfLength, Math.abs(d.dotProduct(along)));
+      halfWidth = Math.max(halfWidth, Math.abs(d.dotProduct(across)));
+      halfWidth = Math.max(halfWidth, Math.abs(d.dotProduct(into)));
+    }
+    lengthMm = 2 * halfLength + REACH_MM;
+    widthMm = 2 * (halfWidth + REACH_MM);
+  }
+
+  /** The flame of a run from now on; none where the metal is warm already. */
+  static List<MovingSource> on(
+      Layout layout, WeldedRun run, double preheatC, Simulation simulation, double seconds) {
+    Flame flame = new Flame(run);
+    double needJ = flame.needJ(layout, preheatC, simulation);
+    if (needJ <= 0) {
+      return List.of();
+    }
+    Vector3D top = flame.middle.subtract(flame.into.scalarMultiply(flame.widthMm / 2));
+    Vector3D little = flame.along.scalarMultiply(0.5);
+    Vec3 down = Axes.point(flame.into);
+    double startS = simulation.timeS();
+    return List.of(
+        new MovingSource(
+            run.name() + " flame",
+            needJ / seconds,
+            startS,
+            startS + seconds,
+            new TravelPath(
+                List.of(Axes.point(top.subtract(little)), Axes.point(top.add(little))),
+                List.of(down, down)),
+            new UniformBox(flame.lengthMm, flame.widthMm, flame.widthMm)));
+  }
+
+  private double needJ(Layout layout, double preheatC, Simulation simulation) {
+    double needJ = 0;
+    for (PartBlock made : layout.blocks()) {
+      Block block = made.block();
+      for (int p = block.first(); p < block.end(); p++) {
+        double volume = block.volumeMm3()[p];
+        if (volume > 0 && inside(block.centre(p))) {
+          double nowC = simulation.temperatureC(block, p);
+          double targetC = preheatC + BEYOND * Math.max(0, preheatC - nowC);
+          double need = block.material().enthalpyJPerMm3(targetC);
+          needJ += volume * (need - block.material().enthalpyJPerMm3(nowC));
+        }
+      }
+    }
+    return needJ;
+  }
+
+  private boolean inside(Vec3 at) {
+    Vector3D d = new Vector3D(at.x(), at.y(), at.z()).subtract(middle);
+    return Math.abs(d.dotProduct(along)) <= lengthMm / 2
+        && Math.abs(d.dotProduct(across)) <= widthMm / 2
+        && Math.abs(d.dotProduct(into)) <= widthMm / 2;
+  }
+}

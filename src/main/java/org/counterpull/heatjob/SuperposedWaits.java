@@ -1,0 +1,354 @@
+package org.counterpull.heatjob;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.counterpull.contact.Contact;
+import org.counterpull.heat.block.Block;
+import org.counterpull.heat.link.Link;
+import org.counterpull.heat.superposed.LinearRange;
+import org.counterpull.heat.superposed.Responses;
+import org.counterpull.heat.superposed.Run;
+import org.counterpull.heat.superposed.Target;
+import org.counterpull.heatjob.Schedule.Arc;
+import org.counterpull.heatjob.WeldedRun.Stretch;
+import org.counterpull.jointplan.JointPlan;
+import org.counterpull.jointplan.RunPlan;
+import org.counterpull.order.Operation;
+import org.counterpull.order.ReadableWait;
+import org.counterpull.order.WaitModel;
+import org.counterpull.order.Welded;
+import org.counterpull.weldment.Weldment;
+
+/**
+ * Waits by superposition: the rise that each run alone causes along every run's line and at every
+ * feature, worked out once with all fits and tacks linked; then any order costs an addition for
+ * each pass. Passes of a run differ by their heat only; tacks count as a little heat along the
+ * line.
+ */
+public final class SuperposedWaits implements WaitModel {
+  private static final double LONGEST_WAIT_S = 24 * 3600;
+  private static final double HORIZON_S = 900;
+  private static final double FINEST_S = 0.25;
+  private static final double FIRST_GUESS_S = 16;
+  private static final int SAMPLES = 5;
+  private static final double LOOK_S = 8;
+  private static final double LOOK_RATIO = 1.3;
+  private static final int LOOKS = 22;
+
+  private final double ambientC;
+  private final Map<String, WeldedRun> runs = new LinkedHashMap<>();
+  private final Map<String, Integer> index = new LinkedHashMap<>();
+  private final List<RunPlan> plans = new ArrayList<>();
+  private final List<Guarded> guarded;
+  private final Responses responses;
+  private final List<Heat> tacked = new ArrayList<>();
+  private final double[] keptOffK;
+  private Optional<String> spared = Optional.empty();
+
+  /** So many times the heat of a run's response, from a time on. */
+  private record Heat(int run, double times, double startS) {}
+
+  private SuperposedWaits(Weldment weldment, List<Contact> contacts, List<JointPlan> joints) {
+    ambientC = weldment.surroundings().ambientC();
+    RunHeats heats = new RunHeats(weldment, contacts, joints);
+    for (JointPlan joint : joints) {
+      for (RunPlan plan : joint.runs()) {
+        WeldedRun run = heats.of(plan);
+        if (!run.passes().isEmpty()) {
+          index.put(plan.name(), runs.size());
+          runs.put(plan.name(), run);
+          plans.add(plan);
+        }
+      }
+    }
+    List<WeldedRun> all = List.copyOf(runs.values());
+    guarded = Guarded.of(weldment, all);
+    keptOffK = new double[guarded.size()];
+    Layout layout = Layout.of(weldment, all, Resolution.QUICK);
+    responses =
+        Responses.of(
+            layout.model(),
+            tackLinks(layout),
+            all.stream().map(run -> unit(layout, run)).toList(),
+            targets(layout, all),
+            range(all),
+            Resolution.QUICK.fineness(),
+            HORIZON_S);
+  }
+
+  /** The superposed model of a weldment; the work is done here. */
+  public static SuperposedWaits of(
+      Weldment weldment, List<Contact> contacts, List<JointPlan> joints) {
+    return new SuperposedWaits(weldment, contacts, joints);
+  }
+
+  private LinearRange range(List<WeldedRun> all) {
+    double lowest =
+        all.stream().mapToDouble(r -> r.interpassMaxC().orElse(250.0)).min().orElse(250);
+    return LinearRange.forInterpass(ambientC, Math.max(lowest, ambientC + 20));
+  }
+
+  private List<Link> tackLinks(Layout layout) {
+    List<Link> links = new ArrayList<>();
+    for (RunPlan plan : plans) {
+      WeldedRun run = runs.get(plan.name());
+      for (Stretch tack : PlannedSchedule.tacks(plan, run)) {
+        Arc arc = new Arc(run, 0, run.passes().get(0), List.of(tack), 0);
+        ArcInMetal.weldMetal(layout, arc).forEach(link -> links.add(link));
+      }
+    }
+    return links;
+  }
+
+  /** The first pass, over the whole line where it is stitched. */
+  private static Run unit(Layout layout, WeldedRun run) {
+    List<Stretch> whole = List.of(new Stretch(0, run.path().lengthMm()));
+    Arc arc = new Arc(run, 1, run.passes().get(0), whole, 0);
+    return new Run(ArcInMetal.sources(arc).get(0), ArcInMetal.weldMetal(layout, arc));
+  }
+
+  private List<Target> targets(Layout layout, List<WeldedRun> all) {
+    List<Target> targets = new ArrayList<>();
+    for (WeldedRun run : all) {
+      for (RunLine.Point point : RunLine.of(layout, run, SAMPLES).points()) {
+        targets.add(new Target(run.name(), point.block(), point.at()));
+      }
+    }
+    for (Guarded feature : guarded) {
+      Block block = layout.nearest(feature.place().part(), feature.place().at());
+      targets.add(new Target(feature.place().name(), block, feature.place().at()));
+    }
+    return targets;
+  }
+
+  /** First target of each run, in order; the features come after all of them. */
+  private int firstTarget(int run) {
+    int first = 0;
+    int n = 0;
+    for (WeldedRun r : runs.values()) {
+      if (n++ == run) {
+        break;
+      }
+      first += SAMPLES * r.parts().size();
+    }
+    return first;
+  }
+
+  private Heat heat(Welded welded) {
+    WeldedRun run = runs.get(welded.run().name());
+    int pass = Math.min(welded.pass().number(), run.passes().size());
+    boolean none = welded.pass().number() > run.passes().size();
+    double times = none ? 0 : heatJ(run, pass) / unitJ(run);
+    return new Heat(index.get(run.name()), times, welded.startS());
+  }
+
+  /** Before the job is gone through anew: no tack is in yet. */
+  void forgetTacks() {
+    tacked.clear();
+  }
+
+  private static double heatJ(WeldedRun run, int pass) {
+    return run.passes().get(pass - 1).netJPerMm() * run.weldedMm();
+  }
+
+  private static double unitJ(WeldedRun run) {
+    return run.passes().get(0).netJPerMm() * run.path().lengthMm();
+  }
+
+  private List<Heat> heats(List<Welded> history) {
+    List<Heat> heats = new ArrayList<>(tacked);
+    history.forEach(welded -> heats.add(heat(welded)));
+    return heats;
+  }
+
+  private double targetC(int target, List<Heat> heats, double timeS) {
+    double sum = ambientC;
+    for (Heat heat : heats) {
+      sum += heat.times() * responses.riseK(heat.run(), target, timeS - heat.startS());
+    }
+    return sum;
+  }
+
+  private double lineC(int run, List<Heat> heats, double timeS) {
+    WeldedRun welded = runs.get(plans.get(run).name());
+    int first = firstTarget(run);
+    double hottest = -Double.MAX_VALUE;
+    for (int n = 0; n < SAMPLES * welded.parts().size(); n++) {
+      hottest = Math.max(hottest, targetC(first + n, heats, timeS));
+    }
+    return hottest;
+  }
+
+  @Override
+  public double metalC(RunPlan next, List<Welded> history, double nowS) {
+    return lineC(index.get(next.name()), heats(history), nowS);
+  }
+
+  @Override
+  public double secondsBefore(RunPlan next, List<Welded> history, double nowS) {
+    double metalS = metalS(next, history, nowS);
+    double featureS = featuresS(next, history, nowS + metalS, feature -> 0);
+    return ReadableWait.of(metalS + featureS);
+  }
+
+  /** Least wait for the interpass limit, not rounded. */
+  double metalS(RunPlan next, List<Welded> history, double nowS) {
+    List<Heat> heats = heats(history);
+    int run = index.get(next.name());
+    return secondsUntil(next.interpassMaxC(), nowS, timeS -> lineC(run, heats, timeS));
+  }
+
+  @Override
+  public double secondsUntilAllBelow(double tempC, List<Welded> history, double nowS) {
+    List<Heat> heats = heats(history);
+    double longest = 0;
+    for (int run = 0; run < plans.size(); run++) {
+      int line = run;
+      double soFarS = nowS + longest;
+      longest += secondsUntil(tempC, soFarS, timeS -> lineC(line, heats, timeS));
+    }
+    return ReadableWait.of(longest);
+  }
+
+  @Override
+  public Optional<String> spares(RunPlan next, List<Welded> history, double nowS) {
+    double metalS = metalS(next, history, nowS);
+    return featuresS(next, history, nowS + metalS, feature -> 0) > 0 ? spared : Optional.empty();
+  }
+
+  @Override
+  public void done(Operation operation, double startS, double endS) {
+    if (operation.kind() != Operation.Kind.TACK) {
+      return;
+    }
+    for (RunPlan plan : plans) {
+      if (plan.line().joint().equals(operation.where())) {
+        WeldedRun run = runs.get(plan.name());
+        double mm = PlannedSchedule.tacks(plan, run).stream().mapToDouble(Stretch::lengthMm).sum();
+        double times = mm / run.path().lengthMm();
+        tacked.add(new Heat(index.get(plan.name()), times, (startS + endS) / 2));
+      }
+    }
+  }
+
+  /** What another model knows better about a feature, by its place in the list, K. */
+  interface Bias {
+    double kelvin(int feature);
+  }
+
+  /**
+   * How long to wait for the sake of features: until the next pass of the run no longer takes one
+   * over its limit. A feature that the pass alone takes over its limit is not waited for.
+   */
+  double featuresS(RunPlan next, List<Welded> history, double nowS, Bias bias) {
+    List<Heat> heats = heats(history);
+    WeldedRun run = runs.get(next.name());
+    int laid = (int) history.stream().filter(w -> w.run().name().equals(next.name())).count();
+    int pass = Math.min(laid + 1, run.passes().size());
+    double times = heatJ(run, pass) / unitJ(run);
+    double longest = 0;
+    spared = Optional.empty();
+    for (int f = 0; f < guarded.size(); f++) {
+      Guarded feature = guarded.get(f);
+      if (!feature.waitedFor()) {
+        continue;
+      }
+      int target = featureTarget(f);
+      double known = Math.max(0, bias.kelvin(f));
+      double limit = feature.place().limitC().orElseThrow() - keptOffK[f];
+      int n = index.get(next.name());
+      DoubleUnaryOperator peak =
+          startS -> known + peakC(target, heats, new Heat(n, times, startS), startS);
+      boolean hopeless = peakC(target, List.of(), new Heat(n, times, 0), 0) > limit - 0.5;
+      double seconds = hopeless ? 0 : secondsUntil(limit, nowS, peak);
+      if (seconds > longest) {
+        longest = seconds;
+        spared =
+            Optional.of(
+                String.format(
+                    java.util.Locale.ROOT,
+                    "%s over its limit of %.0f C",
+                    feature.place().name(),
+                    limit));
+      }
+    }
+    return longest;
+  }
+
+  /** The feature for which the last question gave the longest wait. */
+  Optional<String> spared() {
+    return spared;
+  }
+
+  /** Stays further below a feature's limit. */
+  void keepOff(int feature, double kelvin) {
+    keptOffK[feature] += kelvin;
+  }
+
+  /** Whether no pass alone takes a feature over its limit. */
+  boolean canBeSaved(int feature) {
+    return alonePeakC(feature) <= guarded.get(feature).place().limitC().orElseThrow() - 1;
+  }
+
+  private int featureTarget(int feature) {
+    return firstTarget(plans.size()) + feature;
+  }
+
+  /** Temperature of a feature. */
+  double featureC(int feature, List<Welded> history, double timeS) {
+    return targetC(featureTarget(feature), heats(history), timeS);
+  }
+
+  /** Highest temperature that any pass alone gives a feature in cold work. */
+  double alonePeakC(int feature) {
+    double highest = ambientC;
+    for (RunPlan plan : plans) {
+      WeldedRun run = runs.get(plan.name());
+      for (int pass = 1; pass <= run.passes().size(); pass++) {
+        Heat heat = new Heat(index.get(plan.name()), heatJ(run, pass) / unitJ(run), 0);
+        highest = Math.max(highest, peakC(featureTarget(feature), List.of(), heat, 0));
+      }
+    }
+    return highest;
+  }
+
+  private double peakC(int target, List<Heat> before, Heat next, double startS) {
+    List<Heat> heats = new ArrayList<>(before);
+    heats.add(next);
+    double highest = -Double.MAX_VALUE;
+    double sinceS = LOOK_S;
+    for (int n = 0; n < LOOKS; n++) {
+      highest = Math.max(highest, targetC(target, heats, startS + sinceS));
+      sinceS *= LOOK_RATIO;
+    }
+    return highest;
+  }
+
+  private static double secondsUntil(double limitC, double nowS, DoubleUnaryOperator metal) {
+    if (metal.applyAsDouble(nowS) <= limitC) {
+      return 0;
+    }
+    double tooSoonS = 0;
+    double enoughS = FIRST_GUESS_S;
+    while (metal.applyAsDouble(nowS + enoughS) > limitC) {
+      tooSoonS = enoughS;
+      enoughS *= 2;
+      if (enoughS > LONGEST_WAIT_S) {
+        return LONGEST_WAIT_S;
+      }
+    }
+    while (enoughS - tooSoonS > FINEST_S) {
+      double middleS = (tooSoonS + enoughS) / 2;
+      if (metal.applyAsDouble(nowS + middleS) > limitC) {
+        tooSoonS = middleS;
+      } else {
+        enoughS = middleS;
+      }
+    }
+    return enoughS;
+  }
+}
