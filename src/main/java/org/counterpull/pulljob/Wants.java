@@ -210,8 +210,7 @@ final class Wants {
             Math.rint(Math.max(LEAST_HEAT, heat)),
             weldment.surroundings().ambientC(),
             Math.rint(holdingMm2(run, wall)),
-            yieldMPa(weldment.part(wall.part())),
-            Math.rint(run.weldedMm())),
+            yieldMPa(weldment.part(wall.part()))),
         material);
   }
 
