@@ -51,6 +51,7 @@ public record Operation(
     MASK,
     INSERT,
     FIT,
+    TEST,
     PREHEAT,
     TACK,
     MOVE,

@@ -17,6 +17,7 @@ public enum StepTag {
   REMOVE_SENSITIVE(Operation.Kind.STRIP),
   DEGREASE(Operation.Kind.CLEAN),
   CLEAN(Operation.Kind.CLEAN),
+  TEST_PIECE(Operation.Kind.TEST),
   SUPPORT(Operation.Kind.FIT),
   FIT(Operation.Kind.FIT),
   INSERT(Operation.Kind.INSERT),

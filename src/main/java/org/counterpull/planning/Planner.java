@@ -100,7 +100,7 @@ public final class Planner {
       order = (WorkOrder) result;
     }
     WorkOrder done = order;
-    Plan.Consumables used = Consumption.of(weldment, done);
+    Plan.Consumables used = Consumption.of(weldment, joints, done);
     List<Plan.Caution> cautions = cautions(weldment, joints);
     return new Plan(
         weldment,
@@ -159,8 +159,9 @@ public final class Planner {
             ? List.of()
             : List.of(
                 "warm both parts over at least 75 mm each side with a broad flame, not a cutting one",
-                "measure 75 mm from the seam on the side away from the flame, after the flame has been"
-                    + " off for two minutes for each 25 mm of thickness (from memory: EN ISO 13916)");
+                "let it soak two minutes for each 25 mm of thickness, then measure four thicknesses from"
+                    + " the seam, at most 50 mm (75 mm above 50 mm thick), on the far side (from memory:"
+                    + " EN ISO 13916); each joint below says how far and how long");
     return new Plan.Preheat(highest.preheat(), warmed, how);
   }
 }

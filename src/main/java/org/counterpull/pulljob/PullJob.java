@@ -112,7 +112,8 @@ public final class PullJob {
         w.assumptions(),
         w.calibrations(),
         w.rules(),
-        w.swings());
+        w.swings(),
+        w.stockRoom());
   }
 
   /** True when the file writes an order. */

@@ -1,12 +1,15 @@
 package org.counterpull.report;
 
 import java.util.List;
+import java.util.Map;
 import org.counterpull.drawing.PartMap;
 import org.counterpull.drawing.PlanHeatChart;
 import org.counterpull.drawing.SwingGraph;
 import org.counterpull.drawing.SwingPicture;
 import org.counterpull.drawing.TimeChart;
 import org.counterpull.drawing.WeldMap;
+import org.counterpull.jointplan.Coupon;
+import org.counterpull.jointplan.JointPlan;
 import org.counterpull.markup.Markup;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Caution;
@@ -56,10 +59,13 @@ final class PlanPage {
     out.add(
         PageParts.section(
             "machines", "What each machine can weld", PageParts.table(tables.verdicts())));
+    out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
     section(out, "access", "What no tool reaches any more", practice.access());
     plan.practice().swings().forEach(swing -> out.add(swing(swing)));
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());
+    section(out, "cuts", "Cutting list", tables.cuts().cuts());
+    section(out, "bars", "Bars to buy", tables.cuts().bars());
     section(out, "use", "What is used up", tables.consumables());
     section(out, "cost", "Cost", tables.cost());
     out.add(why());
@@ -175,6 +181,20 @@ final class PlanPage {
     if (!table.isEmpty()) {
       out.add(PageParts.section(id, title, PageParts.table(table)));
     }
+  }
+
+  private Markup coupons() {
+    if (words.coupons().isEmpty()) {
+      return new Markup();
+    }
+    Markup out = new Markup();
+    int number = 0;
+    for (Map.Entry<Coupon, List<JointPlan>> entry : words.coupons().entrySet()) {
+      out.open("div", "class", "joint");
+      out.element("h3", "T" + ++number + " for " + PlanWords.namesOf(entry.getValue()));
+      out.add(PageParts.lines(PlanWords.coupon(entry.getKey()))).closeLine();
+    }
+    return PageParts.section("coupons", "Test pieces, before the first tack", out);
   }
 
   private Markup swing(SwingResult swing) {
