@@ -31,6 +31,7 @@ class ArchitectureTest {
     "..shrinkage..",
     "..strength..",
     "..zone..",
+    "..calibration..",
     "..linkage..",
     "..fit.."
   };
@@ -88,7 +89,13 @@ class ArchitectureTest {
           .definedBy("..plan..")
           .layer("planning")
           .definedBy(
-              "..planning..", "..heatjob..", "..pulljob..", "..mount..", "..cost..", "..caution..")
+              "..planning..",
+              "..heatjob..",
+              "..pulljob..",
+              "..mount..",
+              "..cost..",
+              "..caution..",
+              "..coupon..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")

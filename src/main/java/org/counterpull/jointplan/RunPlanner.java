@@ -246,6 +246,9 @@ final class RunPlanner {
   }
 
   private List<Bead> beads(WeldLine line, LineRole role, BeadSettings settings) {
+    if (needs.holes().isPresent()) {
+      return WeldMetal.plug(PlugSize.room(needs.holes().get(), line), settings);
+    }
     if (needs.flare()) {
       return WeldMetal.flare(needs.size().throat().value(), line, settings);
     }

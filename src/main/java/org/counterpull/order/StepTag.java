@@ -71,7 +71,8 @@ public enum StepTag {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  static StepTag of(String words) {
+  /** The sort that these words mean. */
+  public static StepTag of(String words) {
     return valueOf(words.toUpperCase(Locale.ROOT).replace(' ', '_'));
   }
 }

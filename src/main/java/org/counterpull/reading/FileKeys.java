@@ -134,6 +134,7 @@ final class FileKeys {
           PartKeys.MATERIAL_CONSTANTS,
           JointKeys.JOINT,
           JointKeys.STITCH,
+          JointKeys.HOLES,
           WorkKeys.FEATURE,
           WorkKeys.CHECK,
           ShopKeys.MACHINE,

@@ -20,11 +20,13 @@ final class PlanMarkdown {
   private final PlanTables tables;
   private final PracticeTables practice;
   private final FormulasUsed formulas;
+  private final Measures measures;
   private final StringBuilder out = new StringBuilder();
 
   PlanMarkdown(Plan plan, Measures measures, FormulasUsed formulas) {
     this.plan = plan;
     this.formulas = formulas;
+    this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
@@ -43,6 +45,7 @@ final class PlanMarkdown {
     steps();
     heading("Why in this order");
     plan.orderReasons().forEach(this::bullet);
+    heat();
     heading("What each machine can weld");
     table(tables.verdicts());
     words.alike().forEach(this::joints);
@@ -94,6 +97,18 @@ final class PlanMarkdown {
     for (Plan.Caution caution : plan.cautions()) {
       String because = caution.because().isEmpty() ? "" : " Here because: " + caution.because();
       bullet(caution.text() + because + " [" + caution.id() + "; " + caution.basis() + "]");
+    }
+  }
+
+  private void heat() {
+    if (plan.heat().isPresent()) {
+      HeatTables heat = new HeatTables(plan, measures);
+      heading("Temperatures");
+      table(heat.features());
+      table(heat.starts());
+      line("");
+      heat.how().ifPresent(this::bullet);
+      heat.notes().forEach(this::bullet);
     }
   }
 

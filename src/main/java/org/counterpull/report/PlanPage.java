@@ -3,6 +3,7 @@ package org.counterpull.report;
 import java.util.List;
 import java.util.Map;
 import org.counterpull.drawing.PartMap;
+import org.counterpull.drawing.PlanHeatChart;
 import org.counterpull.drawing.SwingGraph;
 import org.counterpull.drawing.SwingPicture;
 import org.counterpull.drawing.TimeChart;
@@ -29,10 +30,12 @@ final class PlanPage {
   private final PlanTables tables;
   private final PracticeTables practice;
   private final FormulasUsed formulas;
+  private final Measures measures;
 
   PlanPage(Plan plan, Measures measures, FormulasUsed formulas) {
     this.plan = plan;
     this.formulas = formulas;
+    this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
@@ -51,6 +54,7 @@ final class PlanPage {
     out.add(PageParts.section("welds", "Welds", PageParts.table(tables.welds())));
     out.add(PageParts.section("steps", "Steps", new StepsSection(words, tables).write()));
     out.add(time());
+    out.add(heat());
     out.add(PageParts.section("joints", "Joints", new JointsSection(words, tables).write()));
     out.add(
         PageParts.section(
@@ -90,6 +94,7 @@ final class PlanPage {
           {"#map", "Weld map"},
           {"#welds", "Welds"},
           {"#steps", "Steps"},
+          {"#heat", "Temperatures"},
           {"#joints", "Joints"},
           {"#checks", "Checks"}
         }) {
@@ -151,6 +156,25 @@ final class PlanPage {
                     PageParts.drawing(
                         wide, TimeChart.of(plan, NARROW_PX, "time-narrow").orElseThrow())));
     return PageParts.section("time", "Time", out);
+  }
+
+  private Markup heat() {
+    Markup out = new Markup();
+    if (plan.heat().isEmpty()) {
+      return out;
+    }
+    HeatTables heat = new HeatTables(plan, measures);
+    PlanHeatChart.of(plan, WIDE_PX)
+        .ifPresent(
+            wide ->
+                out.add(PageParts.drawing(wide, PlanHeatChart.of(plan, NARROW_PX).orElseThrow())));
+    if (!heat.features().isEmpty()) {
+      out.add(PageParts.table(heat.features()));
+    }
+    out.add(PageParts.table(heat.starts()));
+    out.element("p", heat.how().orElseThrow(), "class", "legend");
+    out.add(PageParts.bullets(heat.notes()));
+    return PageParts.section("heat", "Temperatures", out);
   }
 
   private static void section(Markup out, String id, String title, Table table) {

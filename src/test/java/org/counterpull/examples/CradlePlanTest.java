@@ -31,6 +31,14 @@ class CradlePlanTest {
     assertThat(plan.lastStep("ream:swept bore")).isGreaterThan(plan.lastStep("cool"));
   }
 
+  /** A swept bore of H8 is honed: a reamer leaves a surface that eats the piston's seal. */
+  @Test
+  void theBoreIsHonedAndNotReamed() {
+    int number = plan.step("ream:swept bore");
+    assertThat(plan.json().get("operations").get(number - 1).get("what").asText())
+        .isEqualTo("Gauge swept bore in three planes; hone to 50 mm H8 where it is tight");
+  }
+
   @Test
   void aLugIsWeldedAlongTheBarrelOnBothSides() {
     assertThat(plan.run("lug/front").get("lengthMm").asDouble()).isCloseTo(40, within(0.001));

@@ -30,6 +30,7 @@ import org.counterpull.order.Precedence;
 import org.counterpull.order.Timed;
 import org.counterpull.plan.CutList;
 import org.counterpull.plan.Plan;
+import org.counterpull.plan.PlanHeat;
 import org.counterpull.position.WeldingPosition;
 import org.counterpull.power.Conversion;
 import org.counterpull.power.DutyPoint;
@@ -145,7 +146,55 @@ final class SamplePlan {
                 number("cost", 158, "EUR"))),
         checks(),
         Plan.Practice.NONE,
-        Optional.empty());
+        Optional.of(heat()));
+  }
+
+  /** A seal that gets too hot, a bearing that is out, a pass that begins at its limit. */
+  private PlanHeat heat() {
+    List<Double> times = new ArrayList<>();
+    List<Double> temps = new ArrayList<>();
+    for (int n = 0; n < 40; n++) {
+      times.add(3600.0 + 60 * n);
+      temps.add(20 + 100 * Math.exp(-0.01 * (n - 12) * (n - 12)));
+    }
+    List<PlanHeat.PassStart> starts = new ArrayList<>();
+    for (RunPlan run : runs) {
+      double startS = 3600 + 120 * starts.size();
+      Optional<Double> preheat = starts.isEmpty() ? Optional.of(75.0) : Optional.empty();
+      starts.add(
+          new PlanHeat.PassStart(
+              run.name(), 1, startS, 80.0 + starts.size(), 70, preheat, 250, 12.34567, 11));
+    }
+    return new PlanHeat(
+        "coarse",
+        5000,
+        700,
+        1e-12,
+        starts,
+        List.of(
+            new PlanHeat.Spot(
+                "seal" + mark,
+                true,
+                Optional.of(100.0),
+                false,
+                120,
+                4320,
+                300,
+                List.of("Clamp a copper block beside it" + mark + "."),
+                times,
+                temps),
+            new PlanHeat.Spot(
+                runs.get(0).name(),
+                false,
+                Optional.empty(),
+                false,
+                90,
+                4300,
+                0,
+                List.of(),
+                times,
+                temps)),
+        List.of("A note of the sample" + mark + "."));
   }
 
   private void build() {
