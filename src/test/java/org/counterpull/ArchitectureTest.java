@@ -28,7 +28,10 @@ class ArchitectureTest {
     "..fillet..",
     "..penetration..",
     "..shrinkage..",
-    "..strength.."
+    "..strength..",
+    "..zone..",
+    "..linkage..",
+    "..fit.."
   };
 
   @ArchTest
@@ -75,7 +78,7 @@ class ArchitectureTest {
           .layer("model")
           .definedBy("..weldment..", "..machine..", "..stock..", "..space..")
           .layer("shape")
-          .definedBy("..contact..", "..solid..")
+          .definedBy("..contact..", "..solid..", "..access..", "..swing..")
           .layer("joints")
           .definedBy("..jointplan..")
           .layer("order")
@@ -83,7 +86,8 @@ class ArchitectureTest {
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
-          .definedBy("..planning..", "..heatjob..", "..cost..", "..caution..")
+          .definedBy(
+              "..planning..", "..heatjob..", "..pulljob..", "..mount..", "..cost..", "..caution..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")

@@ -18,6 +18,7 @@ import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMaterial;
+import org.counterpull.weldment.SpokenOf;
 import org.counterpull.weldment.Weldment;
 
 /** What on a job brings a caution up. Each gives what it found, as the words behind "because". */

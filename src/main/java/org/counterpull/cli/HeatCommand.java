@@ -89,6 +89,14 @@ final class HeatCommand implements Callable<Integer> {
               + "Try: a machine that can weld it, or under runs:"
               + " NAME: {heat: {net: 600, travel: 5 mm/s}}");
     }
+    if (!job.besideTheMetal().isEmpty()) {
+      throw new BadInput(
+          file
+              + ": "
+              + job.besideTheMetal().get(0)
+              + " runs beside the metal: its arc would warm nothing"
+              + "\nTry: from and to on a wall of the part");
+    }
     SimulatedTime shown = new SimulatedTime(spec.commandLine().getErr(), untilS.or(job::endS));
     HeatAnswer answer = job.answer(untilS, shown);
     shown.done();

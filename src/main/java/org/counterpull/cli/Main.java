@@ -28,6 +28,8 @@ import picocli.CommandLine.Spec;
       SchemaCommand.class,
       CheckCommand.class,
       HeatCommand.class,
+      PullCommand.class,
+      MountCommand.class,
       ProceduresCommand.class,
       MachineCommand.class,
       FormulaCommand.class,

@@ -25,6 +25,11 @@ public record Contact(
     leftOut = List.copyOf(leftOut);
   }
 
+  /** The same contact with other lines. */
+  public Contact withLines(List<WeldLine> others) {
+    return new Contact(joint, form, areaMm2, gapMm, others, leftOut);
+  }
+
   /** A contact of which nothing was left out. */
   public Contact(String joint, JointForm form, double areaMm2, double gapMm, List<WeldLine> lines) {
     this(joint, form, areaMm2, gapMm, lines, List.of());

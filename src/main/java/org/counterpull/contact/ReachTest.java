@@ -1,6 +1,7 @@
 package org.counterpull.contact;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -46,7 +47,26 @@ final class ReachTest {
         };
   }
 
+  /**
+   * How much of a line can be reached. The joint's own two parts are named as being in the way only
+   * when they are so by themselves, whatever else is there.
+   */
   WeldLine.Reach of(RawLine line, String first, String second) {
+    WeldLine.Reach all = of(line, first, second, solids);
+    if (all.open() || Collections.disjoint(all.blockedBy(), List.of(first, second))) {
+      return all;
+    }
+    List<Solid> own =
+        solids.stream().filter(s -> s.name().equals(first) || s.name().equals(second)).toList();
+    if (!of(line, first, second, own).open()) {
+      return all;
+    }
+    List<String> others = new ArrayList<>(all.blockedBy());
+    others.removeAll(List.of(first, second));
+    return new WeldLine.Reach(all.share(), others);
+  }
+
+  private WeldLine.Reach of(RawLine line, String first, String second, List<Solid> present) {
     boolean inside = line.shape() == WeldLine.Shape.FILLET;
     if (inside && line.dihedralDeg() < torch.coneDeg() - 1e-6) {
       return new WeldLine.Reach(0, List.copyOf(new TreeSet<>(List.of(first, second))));
@@ -59,7 +79,7 @@ final class ReachTest {
     TreeSet<String> blockers = new TreeSet<>();
     for (int i = 0; i < points; i++) {
       Corner corner = line.corners().apply(length * (i + 0.5) / points);
-      List<Solid> near = near(corner.tip());
+      List<Solid> near = near(corner.tip(), present);
       TreeSet<String> here = new TreeSet<>();
       boolean open = false;
       for (int k = 0; k < tilts.length && !open; k++) {
@@ -76,8 +96,8 @@ final class ReachTest {
     return new WeldLine.Reach((double) free / points, new ArrayList<>(blockers));
   }
 
-  private List<Solid> near(Vector3D tip) {
-    return solids.stream().filter(s -> s.box().distance(tip) < torch.lengthMm()).toList();
+  private List<Solid> near(Vector3D tip, List<Solid> present) {
+    return present.stream().filter(s -> s.box().distance(tip) < torch.lengthMm()).toList();
   }
 
   private static Vector3D tilted(Corner corner, double[] tilt) {

@@ -66,6 +66,24 @@ public record WeldLine(
         reach);
   }
 
+  /** The same line when no order of work brings the parts in its way after it. */
+  public WeldLine outOfReach() {
+    return new WeldLine(
+        run,
+        joint,
+        side,
+        path,
+        opening,
+        dihedralDeg,
+        shape,
+        firstWallMm,
+        secondWallMm,
+        flareRadiusMm,
+        gapMm,
+        positions,
+        new Reach(reach.share(), reach.blockedBy(), true));
+  }
+
   /** ISO 6947 position for the weldment as drawn. */
   public WeldingPosition position() {
     return positions.get(Lay.AS_DRAWN);
@@ -95,10 +113,27 @@ public record WeldLine(
    *
    * @param share share of the line's points from which the cone is free, 0 to 1
    * @param blockedBy names of the parts in the way, sorted; empty when the share is 1
+   * @param inAnyOrder true when no order of work brings the parts in the way after the run
    */
-  public record Reach(double share, List<String> blockedBy) {
+  public record Reach(double share, List<String> blockedBy, boolean inAnyOrder) {
     public Reach {
       blockedBy = List.copyOf(blockedBy);
+    }
+
+    /** With parts in the way that may be fitted later. */
+    public Reach(double share, List<String> blockedBy) {
+      this(share, blockedBy, false);
+    }
+
+    /**
+     * True when only parts that are not of the joint are in the way: it can be welded before them.
+     */
+    public boolean openBefore(String first, String second) {
+      return !open()
+          && !inAnyOrder
+          && !blockedBy.isEmpty()
+          && !blockedBy.contains(first)
+          && !blockedBy.contains(second);
     }
 
     /** True when at least nine tenths of the line can be reached. */

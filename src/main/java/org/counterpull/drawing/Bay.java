@@ -12,7 +12,7 @@ import org.counterpull.jointplan.RunPlan;
  *
  * @param room the figure without a cap
  * @param outwards unit vector from the root to the face; layers rise along it
- * @param faceFrom where the face starts; the first bead of a layer lies at this end
+ * @param faceFrom where the face starts; place 1 of a layer lies at this end
  * @param faceTo where the face ends
  * @param run whose beads they are
  */
@@ -58,7 +58,9 @@ record Bay(Region room, Point outwards, Point faceFrom, Point faceTo, RunPlan ru
   private List<Bead> split(Region slice, List<PassPlan> layer) {
     Point across = faceTo.minus(faceFrom).unit();
     List<PassPlan> order =
-        layer.stream().sorted(Comparator.comparingInt(PassPlan::number)).toList();
+        layer.stream()
+            .sorted(Comparator.comparingInt(PassPlan::place).thenComparingInt(PassPlan::number))
+            .toList();
     double sum = order.stream().mapToDouble(p -> p.area().value()).sum();
     List<Bead> beads = new ArrayList<>();
     Region rest = slice;

@@ -1,6 +1,7 @@
 package org.counterpull.drawing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.counterpull.drawing.SectionSketch.Dimension;
@@ -11,8 +12,7 @@ import org.counterpull.jointplan.RunPlan;
 
 /** Two edges that face each other, prepared or not; the first side is on top. */
 final class ButtSketch {
-  /** A root radius to draw where the preparation has one; the plan states no radius. */
-  private static final double ROOT_RADIUS_MM = 6;
+  private static final double BACKING_MM = 6;
 
   private final JointPlan joint;
   private final RunPlan firstRun;
@@ -21,8 +21,9 @@ final class ButtSketch {
   private final double half;
   private final double firstDepth;
   private final double secondDepth;
-  private final double leftSlope;
-  private final double rightSlope;
+  private final double lean;
+  private final boolean leftCut;
+  private final boolean rightCut;
   private final double rootRadius;
 
   ButtSketch(JointPlan joint, RunPlan firstRun, Optional<RunPlan> secondRun, double thicknessMm) {
@@ -33,27 +34,24 @@ final class ButtSketch {
     EdgePreparation p = joint.preparation();
     half = p.rootGapMm() / 2;
     firstDepth = Math.min(p.firstDepthMm(), t);
-    secondDepth = Math.min(p.secondDepthMm(), t - firstDepth);
+    secondDepth = Math.min(p.secondDepthMm(), Math.max(0, t - firstDepth));
     double angle = Math.toRadians(p.angleDeg());
     boolean left = p.bevelledPart().isEmpty() || p.bevelledPart().equals(joint.joint().first());
     boolean right = p.bevelledPart().isEmpty() || !left;
-    boolean included =
-        switch (p.kind()) {
-          case V, DOUBLE_V -> true;
-          case FILLET, SQUARE, BEVEL, DOUBLE_BEVEL, U, J, FLARE_BEVEL, FLARE_V -> false;
-        };
-    leftSlope = left ? Math.tan(included ? angle / 2 : angle) : 0;
-    rightSlope = right ? Math.tan(included ? angle / 2 : angle) : 0;
-    rootRadius =
-        switch (p.kind()) {
-          case U, J -> Math.min(ROOT_RADIUS_MM, firstDepth / 2);
-          case FILLET, SQUARE, V, DOUBLE_V, BEVEL, DOUBLE_BEVEL, FLARE_BEVEL, FLARE_V -> 0;
-        };
+    boolean included = p.kind().angleIsIncluded();
+    lean = included ? angle / 2 : angle;
+    leftCut = left && firstDepth > 0;
+    rightCut = right && firstDepth > 0;
+    rootRadius = p.rootRadiusMm();
   }
 
   SectionSketch sketch() {
-    double reach = half + (firstDepth + 1) * Math.max(leftSlope, rightSlope) + 0.6 * t + 4;
-    List<Wall> walls = List.of(plate(-1, leftSlope, reach), plate(1, rightSlope, reach));
+    double reach = half + edge(firstDepth + 1).get(0).x() + 0.6 * t + 4;
+    List<Wall> walls =
+        new ArrayList<>(List.of(plate(-1, leftCut, reach), plate(1, rightCut, reach)));
+    if (!joint.preparation().backing().isEmpty()) {
+      walls.add(backing());
+    }
     List<Bay> bays = new ArrayList<>();
     if (firstDepth <= 0) {
       bays.add(square(-1, firstRun));
@@ -66,19 +64,25 @@ final class ButtSketch {
     return new SectionSketch(walls, bays, dimensions(reach));
   }
 
-  private Wall plate(int side, double slope, double reach) {
-    boolean bevelled = slope > 0;
-    double radius = bevelled ? rootRadius : 0;
+  private List<Point> edge(double depth) {
+    return CutEdge.corners(depth, lean, rootRadius);
+  }
+
+  private Wall plate(int side, boolean cut, double reach) {
     List<Point> corners = new ArrayList<>();
     corners.add(new Point(side * reach, 0));
-    corners.add(new Point(side * (half + radius + firstDepth * slope), 0));
-    if (radius > 0) {
-      corners.add(new Point(side * (half + radius), firstDepth - radius));
-      corners.add(new Point(side * (half + radius * 0.3), firstDepth - radius * 0.3));
+    if (cut) {
+      edge(firstDepth).forEach(p -> corners.add(new Point(side * (half + p.x()), p.y())));
+    } else {
+      corners.add(new Point(side * half, 0));
     }
-    corners.add(new Point(side * half, firstDepth));
-    corners.add(new Point(side * half, t - secondDepth));
-    corners.add(new Point(side * (half + secondDepth * slope), t));
+    if (cut && secondDepth > 0) {
+      List<Point> second = new ArrayList<>(edge(secondDepth));
+      Collections.reverse(second);
+      second.forEach(p -> corners.add(new Point(side * (half + p.x()), t - p.y())));
+    } else {
+      corners.add(new Point(side * half, t));
+    }
     corners.add(new Point(side * reach, t));
     String name = side < 0 ? joint.joint().first() : joint.joint().second();
     return new Wall(
@@ -89,28 +93,54 @@ final class ButtSketch {
         SectionSketch.NameSide.BELOW);
   }
 
-  /** The groove of one side; it takes in the gap down to the middle of the root face. */
+  private Wall backing() {
+    double wide = half + 10;
+    return Wall.solid(
+        "backing",
+        new Point(0, t + BACKING_MM),
+        SectionSketch.NameSide.BELOW,
+        -wide,
+        t,
+        wide,
+        t,
+        wide,
+        t + BACKING_MM,
+        -wide,
+        t + BACKING_MM);
+  }
+
+  /** The groove of one side; the first takes in the gap between the root faces. */
   private Bay groove(double depth, double faceY, int down, RunPlan run) {
-    double rootY = faceY - down * depth;
-    double face = joint.preparation().rootFaceMm();
-    boolean alone = secondDepth <= 0;
-    double bottom = rootY - down * (alone ? face : face / 2);
-    double leftRadius = leftSlope > 0 ? rootRadius : 0;
-    double rightRadius = rightSlope > 0 ? rootRadius : 0;
-    Point from = new Point(half + rightRadius + depth * rightSlope, faceY);
-    Point to = new Point(-half - leftRadius - depth * leftSlope, faceY);
-    List<Point> corners = new ArrayList<>(List.of(from, to));
-    if (leftRadius > 0) {
-      corners.add(new Point(-half - leftRadius, rootY + down * leftRadius));
+    boolean tight = half < 1e-6;
+    double face = down < 0 && !tight ? joint.preparation().rootFaceMm() : 0;
+    List<Point> edge = edge(depth);
+    List<Point> right = new ArrayList<>();
+    List<Point> left = new ArrayList<>();
+    for (Point p : edge) {
+      right.add(new Point(half + (rightCut ? p.x() : 0), faceY - down * p.y()));
+      left.add(new Point(-half - (leftCut ? p.x() : 0), faceY - down * p.y()));
     }
-    corners.add(new Point(-half, rootY));
-    corners.add(new Point(-half, bottom));
-    corners.add(new Point(half, bottom));
-    corners.add(new Point(half, rootY));
-    if (rightRadius > 0) {
-      corners.add(new Point(half + rightRadius, rootY + down * rightRadius));
+    if (face > 0) {
+      right.add(new Point(half, faceY - down * (depth + face)));
+      left.add(new Point(-half, faceY - down * (depth + face)));
     }
-    return new Bay(new Region(corners), new Point(0, down), to, from, run);
+    Point from = right.get(0);
+    Point to = left.get(0);
+    List<Point> corners = new ArrayList<>(List.of(from));
+    corners.addAll(left);
+    Collections.reverse(right);
+    corners.addAll(right.subList(0, right.size() - 1));
+    return new Bay(new Region(distinct(corners)), new Point(0, down), to, from, run);
+  }
+
+  private static List<Point> distinct(List<Point> corners) {
+    List<Point> kept = new ArrayList<>();
+    for (Point corner : corners) {
+      if (kept.isEmpty() || kept.get(kept.size() - 1).distance(corner) > 1e-9) {
+        kept.add(corner);
+      }
+    }
+    return kept;
   }
 
   /** Without a groove: the zone that is melted, as wide as the bead and as deep as the throat. */

@@ -21,6 +21,8 @@ public final class HeatChart {
   private static final double LEFT = 58;
   private static final double TOP = 22;
   private static final double TEXT = 14;
+  private static final double LETTER_WIDE = 13;
+  private static final int LETTER_ROWS = 12;
   private static final double[] NICE = {1, 2, 5, 10};
 
   private final HeatAnswer answer;
@@ -158,27 +160,33 @@ public final class HeatChart {
     sheet.polyline(points, colour(i), 1.8, dashes(i));
   }
 
-  /** Letters at the peaks; those that would lie on each other stand side by side. */
+  /** Letters at the peaks; one that would lie on another stands in the nearest free place. */
   private void letters(Sheet sheet) {
     List<Point> taken = new ArrayList<>();
     for (int i = 0; i < traces.size(); i++) {
       Trace trace = traces.get(i);
-      double x = x(Math.min(endS, trace.history().peakTimeS()));
-      double y = y(trace.history().peakC()) - 5;
-      boolean free = false;
-      while (!free && x < width - 20) {
-        free = true;
-        for (Point other : taken) {
-          if (Math.abs(other.x() - x) < 13 && Math.abs(other.y() - y) < 14) {
-            free = false;
-            x = other.x() + 13;
-          }
-        }
-      }
-      Point at = new Point(x, y);
+      Point peak =
+          new Point(x(Math.min(endS, trace.history().peakTimeS())), y(trace.history().peakC()) - 5);
+      Point at = free(peak, taken);
       taken.add(at);
       sheet.text(at, letter(i), TEXT, "middle", colour(i));
     }
+  }
+
+  private Point free(Point peak, List<Point> taken) {
+    for (int row = 0; row < LETTER_ROWS; row++) {
+      for (double x = peak.x(); x < width - 12; x += LETTER_WIDE) {
+        Point at = new Point(x, Math.max(TEXT, peak.y() - row * TEXT));
+        if (taken.stream().noneMatch(other -> onEachOther(at, other))) {
+          return at;
+        }
+      }
+    }
+    return peak;
+  }
+
+  private static boolean onEachOther(Point a, Point b) {
+    return Math.abs(a.x() - b.x()) < LETTER_WIDE - 1 && Math.abs(a.y() - b.y()) < TEXT - 1;
   }
 
   private void legend(Sheet sheet) {

@@ -1,6 +1,7 @@
 package org.counterpull.drawing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -86,10 +87,14 @@ final class SectionSketches {
     double firstDepth = Math.min(joint.preparation().firstDepthMm(), firstMm);
     double secondDepth =
         Math.min(joint.preparation().secondDepthMm(), Math.max(0, firstMm - firstDepth));
-    double rise = Math.tan(Math.toRadians(joint.preparation().angleDeg()));
     List<Bay> bays = new ArrayList<>();
-    bays.add(teeBay(1, half, firstDepth, rise, firstRun));
-    secondRun.ifPresent(run -> bays.add(teeBay(-1, half, secondDepth, rise, run)));
+    bays.add(teeBay(1, half, firstDepth, gap, firstRun));
+    secondRun.ifPresent(run -> bays.add(teeBay(-1, half, secondDepth, gap, run)));
+    List<Point> web = new ArrayList<>(List.of(new Point(-half, -tall), new Point(half, -tall)));
+    teeEdge(1, half, firstDepth, gap).forEach(web::add);
+    List<Point> other = new ArrayList<>(teeEdge(-1, half, secondDepth, gap));
+    Collections.reverse(other);
+    web.addAll(other);
     List<Wall> walls =
         List.of(
             Wall.solid(
@@ -104,22 +109,12 @@ final class SectionSketches {
                 secondMm,
                 -reach,
                 secondMm),
-            Wall.solid(
+            new Wall(
+                new Region(web),
+                List.of(),
                 first(),
                 new Point(half, -0.86 * tall),
-                NameSide.RIGHT,
-                -half,
-                -tall,
-                half,
-                -tall,
-                half,
-                -gap - firstDepth * rise,
-                half - firstDepth,
-                -gap,
-                secondDepth - half,
-                -gap,
-                -half,
-                -gap - secondDepth * rise));
+                NameSide.RIGHT));
     List<Dimension> dimensions = new ArrayList<>();
     dimensions.add(
         new Dimension(
@@ -142,16 +137,36 @@ final class SectionSketches {
     return new SectionSketch(walls, bays, dimensions);
   }
 
-  private Bay teeBay(int sign, double half, double depth, double rise, RunPlan run) {
-    double leg =
-        depth > 0 && joint.size().leg().isEmpty() ? Math.max(1.5, 0.25 * depth) : legMm(run);
-    Point root = new Point(sign * (half - depth), 0);
-    Point low = new Point(sign * (half + leg), 0);
-    Point high = new Point(sign * half, -Math.max(leg, depth * rise + leg * 0.3));
-    List<Point> corners = new ArrayList<>(List.of(root, low, high));
-    if (depth > 0) {
-      corners.add(new Point(sign * half, -depth * rise));
+  /** The web's cut edge on one face, from the face to the root. */
+  private List<Point> teeEdge(int sign, double half, double depth, double gap) {
+    if (depth <= 0) {
+      return List.of(new Point(sign * half, -gap));
     }
+    double lean = Math.toRadians(joint.preparation().angleDeg());
+    return CutEdge.corners(depth, lean, joint.preparation().rootRadiusMm()).stream()
+        .map(p -> new Point(sign * (half - p.y()), -gap - p.x()))
+        .toList();
+  }
+
+  /** The room of one side: the groove down to its root, and the fillet over it. */
+  private Bay teeBay(int sign, double half, double depth, double gap, RunPlan run) {
+    if (depth <= 0) {
+      double leg = legMm(run);
+      Point low = new Point(sign * (half + leg), 0);
+      Point high = new Point(sign * half, -leg);
+      return bay(List.of(new Point(sign * half, 0), low, high), sign, low, high, run);
+    }
+    List<Point> edge = new ArrayList<>(teeEdge(sign, half, depth, gap));
+    double face = -edge.get(0).y();
+    double leg = joint.size().leg().map(c -> c.value()).orElse(Math.min(10, 2 * half / 4));
+    Point low = new Point(sign * (half + leg), 0);
+    Point high = new Point(sign * half, -Math.max(leg, face + 0.3 * leg));
+    List<Point> corners = new ArrayList<>(List.of(new Point(sign * (half - depth), 0), low, high));
+    corners.addAll(edge);
+    return bay(corners, sign, low, high, run);
+  }
+
+  private static Bay bay(List<Point> corners, int sign, Point low, Point high, RunPlan run) {
     Point outwards = high.minus(low).turned().unit();
     outwards = outwards.x() * sign > 0 ? outwards : outwards.times(-1);
     return new Bay(new Region(corners), outwards, low, high, run);

@@ -11,7 +11,8 @@ import org.counterpull.quantity.Require;
  * @param rootFaceMm root face, mm; not above the thickness
  * @param angleDegrees included angle for v and double-v, angle of one edge otherwise; not read for
  *     square
- * @param radiusMm root radius of u and j, mm; not read otherwise
+ * @param radiusMm root radius of u and j forms, mm; not read otherwise
+ * @param secondDepthMm depth from the second face, mm; 0 for forms that open to one face
  */
 public record Groove(
     Preparation preparation,
@@ -19,7 +20,8 @@ public record Groove(
     double gapMm,
     double rootFaceMm,
     double angleDegrees,
-    double radiusMm) {
+    double radiusMm,
+    double secondDepthMm) {
 
   public Groove {
     Require.positive("thickness", thicknessMm, "mm");
@@ -30,11 +32,37 @@ public record Groove(
       Require.within(
           "groove angle", angleDegrees, 0, preparation.angleIsIncluded() ? 170 : 85, "degrees");
     }
+    double depthsMm = thicknessMm - rootFaceMm;
+    if (preparation.isDouble()) {
+      Require.within("second depth", secondDepthMm, 0, depthsMm, "mm");
+    } else {
+      Require.within("second depth of a one-sided form", secondDepthMm, 0, 0, "mm");
+    }
     if (preparation.hasRadius()) {
       Require.positive("root radius", radiusMm, "mm");
       double arcMm = radiusMm * (1 - Math.sin(Math.toRadians(angleDegrees)));
-      Require.within("height of the root arc", arcMm, 0, thicknessMm - rootFaceMm, "mm");
+      double leastMm =
+          preparation.isDouble() ? Math.min(secondDepthMm, depthsMm - secondDepthMm) : depthsMm;
+      Require.within("height of the root arc", arcMm, 0, leastMm, "mm");
     }
+  }
+
+  /** A groove whose two sides, where it has two, are equally deep. */
+  public Groove(
+      Preparation preparation,
+      double thicknessMm,
+      double gapMm,
+      double rootFaceMm,
+      double angleDegrees,
+      double radiusMm) {
+    this(
+        preparation,
+        thicknessMm,
+        gapMm,
+        rootFaceMm,
+        angleDegrees,
+        radiusMm,
+        preparation.isDouble() ? Math.max(0, thicknessMm - rootFaceMm) / 2 : 0);
   }
 
   /** A square butt. */
@@ -52,38 +80,41 @@ public record Groove(
     return new Groove(preparation, thicknessMm, gapMm, rootFaceMm, angleDegrees, 0);
   }
 
-  /** Depth of the groove on each prepared side, mm. */
+  /** The same groove with its second side that deep, mm. */
+  public Groove withSecondDepth(double depthMm) {
+    return new Groove(preparation, thicknessMm, gapMm, rootFaceMm, angleDegrees, radiusMm, depthMm);
+  }
+
+  /** Depth of the groove on its first side, mm. */
   public double depthMm() {
-    return switch (preparation) {
-      case SQUARE -> 0;
-      case V, BEVEL, U, J -> thicknessMm - rootFaceMm;
-      case DOUBLE_V, DOUBLE_BEVEL -> (thicknessMm - rootFaceMm) / 2;
-    };
+    return preparation == Preparation.SQUARE ? 0 : thicknessMm - rootFaceMm - secondDepthMm;
   }
 
-  /** Width of the groove at the plate's face, mm. */
+  /** Width of the groove at the first face, mm. */
   public double faceWidthMm() {
-    return gapMm + sidesOfFace() * edgeReachMm();
+    GrooveSide side = firstSide();
+    return side.widthMm(side.heightMm());
   }
 
-  private int sidesOfFace() {
-    return switch (preparation) {
-      case SQUARE -> 0;
-      case BEVEL, DOUBLE_BEVEL, J -> 1;
-      case V, DOUBLE_V, U -> 2;
-    };
+  /** The room of the first side; it takes in the gap between the root faces. */
+  public GrooveSide firstSide() {
+    double straightMm = preparation == Preparation.SQUARE ? thicknessMm : rootFaceMm;
+    return side(straightMm, depthMm());
   }
 
-  /** How far one prepared edge lies back at the face, mm. */
-  private double edgeReachMm() {
-    double edge = edgeRadians();
-    return switch (preparation) {
-      case SQUARE -> 0;
-      case V, DOUBLE_V, BEVEL, DOUBLE_BEVEL -> depthMm() * Math.tan(edge);
-      case U, J ->
-          radiusMm * Math.cos(edge)
-              + (depthMm() - radiusMm * (1 - Math.sin(edge))) * Math.tan(edge);
-    };
+  /** The room of the second side of a double form. */
+  public GrooveSide secondSide() {
+    return side(0, secondDepthMm);
+  }
+
+  private GrooveSide side(double straightMm, double depthMm) {
+    return new GrooveSide(
+        gapMm,
+        straightMm,
+        depthMm,
+        preparation == Preparation.SQUARE ? 0 : edgeRadians(),
+        preparation.preparedEdges(),
+        preparation.hasRadius() ? radiusMm : 0);
   }
 
   /** Angle of one edge from the normal of the plate, rad. */

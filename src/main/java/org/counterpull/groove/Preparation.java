@@ -10,7 +10,9 @@ public enum Preparation {
   BEVEL("bevel", false, false),
   DOUBLE_BEVEL("double-bevel", false, false),
   U("u", false, true),
-  J("j", false, true);
+  DOUBLE_U("double-u", false, true),
+  J("j", false, true),
+  DOUBLE_J("double-j", false, true);
 
   private final String word;
   private final boolean includedAngle;
@@ -32,14 +34,26 @@ public enum Preparation {
     return includedAngle;
   }
 
-  /** Its groove has a root radius (u, j). */
+  /** Its groove has a root radius (u, j and their double forms). */
   public boolean hasRadius() {
     return radius;
   }
 
   /** The groove opens to both faces. */
   public boolean isDouble() {
-    return this == DOUBLE_V || this == DOUBLE_BEVEL;
+    return switch (this) {
+      case DOUBLE_V, DOUBLE_BEVEL, DOUBLE_U, DOUBLE_J -> true;
+      case SQUARE, V, BEVEL, U, J -> false;
+    };
+  }
+
+  /** Edges that are cut: both, one, or none. */
+  public int preparedEdges() {
+    return switch (this) {
+      case SQUARE -> 0;
+      case BEVEL, DOUBLE_BEVEL, J, DOUBLE_J -> 1;
+      case V, DOUBLE_V, U, DOUBLE_U -> 2;
+    };
   }
 
   /** The preparation by its word. */
@@ -50,6 +64,8 @@ public enum Preparation {
       }
     }
     throw new IllegalArgumentException(
-        "no preparation '" + word + "': write square, v, double-v, bevel, double-bevel, u or j");
+        "no preparation '"
+            + word
+            + "': write square, v, double-v, bevel, double-bevel, u, double-u, j or double-j");
   }
 }

@@ -36,6 +36,7 @@ record Guarded(Feature feature, Place place, boolean takenOut) {
       case SEAL, BEARING -> feature.removable();
       case GREASE_FITTING -> true;
       case BORE, THREAD, MACHINED_FACE, HOLE, COATING, CAPTIVE_PIECE -> false;
+      case VESSEL, ACCUMULATOR, GAS_STRUT -> false;
     };
   }
 

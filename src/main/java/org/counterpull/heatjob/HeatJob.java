@@ -58,6 +58,15 @@ public final class HeatJob {
     return !schedule.arcs().isEmpty();
   }
 
+  /** Runs that are so far from the metal of their parts that the arc would warm nothing. */
+  public List<String> besideTheMetal() {
+    return schedule.runs().stream()
+        .filter(run -> !layout.meets(run))
+        .map(WeldedRun::name)
+        .distinct()
+        .toList();
+  }
+
   /** Time at which it ends, where that is known beforehand. */
   public Optional<Double> endS() {
     return schedule.endS();

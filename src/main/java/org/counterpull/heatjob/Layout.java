@@ -110,6 +110,21 @@ final class Layout {
     return false;
   }
 
+  /** Whether the arc of a run reaches metal all along its line. */
+  boolean meets(WeldedRun run) {
+    double reachMm = run.passes().stream().mapToDouble(WeldedRun.Pass::radiusMm).min().orElse(0);
+    double lengthMm = run.path().lengthMm();
+    int looks = (int) Math.ceil(lengthMm / Math.max(1, reachMm));
+    for (int i = 0; i <= looks; i++) {
+      Vec3 at = Axes.point(run.path().at(lengthMm * i / looks));
+      boolean near = blocks.stream().anyMatch(b -> b.block().distanceMm(at) < reachMm);
+      if (!near) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The block of a part that is nearest to a point. */
   Block nearest(String part, Vec3 point) {
     return byPart.get(part).stream()

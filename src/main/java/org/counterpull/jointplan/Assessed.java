@@ -1,12 +1,16 @@
 package org.counterpull.jointplan;
 
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.jointplan.Placing.Effort;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.Verdict;
+import org.counterpull.machine.WorkingPoint;
 import org.counterpull.position.WeldingPosition;
 
 /**
@@ -14,8 +18,17 @@ import org.counterpull.position.WeldingPosition;
  *
  * @param verdict the worst over the joint's runs
  * @param effort how far the weldment is turned for it
+ * @param points how the machine is set in each position that its runs take
  */
-record Assessed(MachineVerdict verdict, Effort effort) {
+record Assessed(MachineVerdict verdict, Effort effort, Map<WeldingPosition, WorkingPoint> points) {
+  Assessed {
+    points = Collections.unmodifiableMap(new EnumMap<>(points));
+  }
+
+  /** How the machine is set in a position. */
+  WorkingPoint point(WeldingPosition position) {
+    return points.getOrDefault(position, verdict.point());
+  }
 
   /**
    * Asks a machine; vertical runs are brought flat only where that gives a better answer.
@@ -39,12 +52,15 @@ record Assessed(MachineVerdict verdict, Effort effort) {
       boolean canBeTurned,
       Effort effort,
       Function<WeldingPosition, MachineVerdict> asked) {
-    return lines.stream()
-        .map(line -> Placing.of(line, canBeTurned, effort).position())
-        .distinct()
-        .map(asked)
+    Map<WeldingPosition, MachineVerdict> verdicts = new EnumMap<>(WeldingPosition.class);
+    for (WeldLine line : lines) {
+      verdicts.computeIfAbsent(Placing.of(line, canBeTurned, effort).position(), asked);
+    }
+    Map<WeldingPosition, WorkingPoint> points = new EnumMap<>(WeldingPosition.class);
+    verdicts.forEach((position, verdict) -> points.put(position, verdict.point()));
+    return verdicts.values().stream()
         .max(Comparator.comparing(MachineVerdict::verdict))
-        .map(verdict -> new Assessed(verdict, effort))
+        .map(verdict -> new Assessed(verdict, effort, points))
         .orElseThrow();
   }
 }

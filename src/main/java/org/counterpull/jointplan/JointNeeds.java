@@ -82,11 +82,39 @@ record JointNeeds(
   }
 
   private static boolean isGroove(Joint joint, Contact contact, List<WeldLine> lines) {
-    boolean askedFor = joint.fullPenetration() || WantedGroove.isGroove(joint.weld());
+    boolean askedFor = joint.fullPenetration() || isGroove(joint.weld());
     boolean noFillet = lines.stream().noneMatch(l -> l.shape() == WeldLine.Shape.FILLET);
     return askedFor
         || noFillet
         || (contact.form() == JointForm.BUTT && joint.weld() == WeldKind.AUTO);
+  }
+
+  /** True for the kinds that need a cut edge; a round beside an edge is welded like a fillet. */
+  private static boolean isGroove(WeldKind kind) {
+    return switch (kind) {
+      case AUTO, FILLET, FLARE_BEVEL, FLARE_V -> false;
+      case SQUARE, V, DOUBLE_V, BEVEL, DOUBLE_BEVEL, U, J -> true;
+      case Y, DOUBLE_U, DOUBLE_J, STEEP_V, STEEP_BEVEL -> true;
+    };
+  }
+
+  /** Wanted throat of a groove that need not go through; empty for full penetration. */
+  OptionalDouble partialThroatMm() {
+    double throat = size.throat().value();
+    return groove && throat < thinnerMm - 1e-9 ? OptionalDouble.of(throat) : OptionalDouble.empty();
+  }
+
+  /**
+   * Leg of the fillet over a groove, mm; 0 where the parts are flush.
+   *
+   * <p>Source: AWS D1.1, from memory: a quarter of the part, at most 10 mm, over grooves of tees
+   * and corners.
+   */
+  double reinforcingLegMm(WeldLine line) {
+    if (line.shape() != WeldLine.Shape.FILLET) {
+      return 0;
+    }
+    return size.leg().map(Computed::value).orElse(Math.min(10, thinnerMm / 4));
   }
 
   private static WeldSize filletSize(
@@ -95,7 +123,8 @@ record JointNeeds(
       double thinner,
       double thicker,
       Optional<LoadedJoint> load) {
-    double faces = lines.get(0).dihedralDeg();
+    // The side that opens widest gets the least throat from a leg.
+    double faces = lines.stream().mapToDouble(WeldLine::dihedralDeg).max().orElseThrow();
     if (joint.size().isPresent()) {
       double leg = joint.size().get().legMm(faces);
       return new WeldSize(

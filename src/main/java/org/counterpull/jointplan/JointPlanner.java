@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.Contact;
+import org.counterpull.contact.JointForm;
 import org.counterpull.contact.WeldLine;
-import org.counterpull.groove.Groove;
 import org.counterpull.machine.MachineAssessor;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.Verdict;
@@ -26,6 +26,10 @@ import org.counterpull.weldment.Weldment;
  * can merely tack leaves the runs to one that can weld.
  */
 public final class JointPlanner {
+  private static final String NO_STRENGTH =
+      "its load is not checked: no strength is known here for its material; write a steel whose"
+          + " strength is listed, such as S235JR, S355J2, A36 or 304, or have it checked by hand";
+
   private final Weldment weldment;
   private final ProcedureBook procedures;
 
@@ -55,7 +59,8 @@ public final class JointPlanner {
     }
     Part first = weldment.part(joint.first());
     SteelAtJoint steel = SteelAtJoint.of(first, weldment.part(joint.second()));
-    Optional<LoadedJoint> load = LoadedJoint.of(weldment, joint, chosen.lines());
+    Optional<LoadedJoint> load =
+        LoadedJoint.of(weldment, joint, chosen.lines(), contact.form() == JointForm.LAP);
     JointNeeds needs = JointNeeds.of(joint, contact, lines, load);
     List<Assessed> assessed =
         weldment.machines().stream()
@@ -68,14 +73,20 @@ public final class JointPlanner {
     Optional<LoadCheck> check = load.map(needs::check);
     check.ifPresent(c -> notes.addAll(c.remarks()));
     if (joint.loadN().isPresent() && check.isEmpty()) {
-      notes.add("its load is not checked: no strength is known here for its material");
+      notes.add(NO_STRENGTH);
     }
+    GroovePlanner grooves =
+        new GroovePlanner(weldment, joint, contact, needs, steel.baseMaterial(), lines);
     if (machine.isEmpty()) {
-      return unwelded(joint, contact, needs, verdicts, steel, check, notes, chosen.missed());
+      EdgePreparation edges =
+          needs.groove() && !assessed.isEmpty()
+              ? grooves.edges(grooves.choose(assessed.get(0)), assessed.get(0))
+              : Preparations.plain(joint, needs, "no machine here can weld it");
+      return unwelded(joint, contact, edges, needs, verdicts, steel, check, notes, chosen.missed());
     }
     Assessed best = assessed.get(weldment.machines().indexOf(machine.get()));
     MachineVerdict verdict = best.verdict();
-    Optional<Groove> groove = Preparations.groove(joint, needs, verdict);
+    Optional<ChosenGroove> groove = grooves.choose(best);
     RunPlanner runs =
         new RunPlanner(
             weldment, procedures, joint, contact, needs, steel, machine.get(), best, groove);
@@ -83,10 +94,13 @@ public final class JointPlanner {
     PreheatChoice preheat = runs.preheat();
     notes.addAll(preheat.notes());
     notes.addAll(verdict.notes());
+    groove.ifPresent(g -> notes.addAll(g.notes()));
+    List<String> missed = new ArrayList<>(chosen.missed());
+    missed.addAll(grooves.unreached(verdict));
     return new JointPlan(
         joint,
         contact,
-        Preparations.of(joint, needs, groove, reason(needs, verdict, groove)),
+        grooves.edges(groove, best),
         needs.size(),
         planned.stream().findFirst().map(RunPlan::filler),
         verdicts,
@@ -96,7 +110,7 @@ public final class JointPlanner {
         preheat.least(),
         check,
         notes,
-        chosen.missed(),
+        missed,
         planned);
   }
 
@@ -139,21 +153,10 @@ public final class JointPlanner {
     return verdicts.get(weldment.machines().indexOf(machine));
   }
 
-  private static String reason(JointNeeds needs, MachineVerdict verdict, Optional<Groove> groove) {
-    if (needs.flare()) {
-      return "a round against a wall";
-    }
-    if (groove.isEmpty()) {
-      return "a fillet carries what the size asks for, and the machine fuses the root";
-    }
-    return needs.groove()
-        ? "full depth of the part is wanted"
-        : "the machine does not fuse this thickness square: the bevel brings the arc to the root";
-  }
-
   private JointPlan unwelded(
       Joint joint,
       Contact contact,
+      EdgePreparation edges,
       JointNeeds needs,
       List<MachineVerdict> verdicts,
       SteelAtJoint steel,
@@ -162,14 +165,13 @@ public final class JointPlanner {
       List<String> missed) {
     List<String> refused = new ArrayList<>(missed);
     refused.add("no machine of this shop can weld it");
-    Optional<Groove> groove = WantedGroove.of(joint.weld(), needs.thinnerMm());
     PreheatChoice preheat =
         PreheatChoice.of(
             steel, WeldingProcess.MMA, needs.thickerMm(), 1, weldment.surroundings().ambientC());
     return new JointPlan(
         joint,
         contact,
-        Preparations.of(joint, needs, groove, "as asked for"),
+        edges,
         needs.size(),
         Optional.empty(),
         verdicts,

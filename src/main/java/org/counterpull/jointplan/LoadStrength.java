@@ -21,7 +21,7 @@ import org.counterpull.weldment.PartMaterial.Certainty;
  * @param remarks what was assumed
  */
 record LoadStrength(double tensileMPa, double yieldMPa, double betaW, List<String> remarks) {
-  /** S235, the weakest structural grade: taken where a steel's own strength is not known here. */
+  /** S235, the weakest structural grade: assumed, aloud, for a listed grade without a strength. */
   private static final double WEAKEST_TENSILE_MPA = 360;
 
   private static final double WEAKEST_YIELD_MPA = 235;
@@ -30,7 +30,10 @@ record LoadStrength(double tensileMPa, double yieldMPa, double betaW, List<Strin
     remarks = List.copyOf(remarks);
   }
 
-  /** Empty where a part is of unknown steel, cast iron or aluminium: nothing is guessed there. */
+  /**
+   * Empty where a part is of unknown steel, of a grade that is not listed here, cast iron or
+   * aluminium: nothing is guessed there.
+   */
   static Optional<LoadStrength> of(Part first, Part second) {
     List<PartMaterial> both = List.of(first.steel(), second.steel());
     if (!both.stream().allMatch(LoadStrength::isWeldableSteel)) {
@@ -47,14 +50,18 @@ record LoadStrength(double tensileMPa, double yieldMPa, double betaW, List<Strin
                 m -> grade(m).map(Grade::tensileMPa).filter(OptionalDouble::isPresent).isEmpty())
             .map(PartMaterial::designation)
             .distinct()
-            .map(
-                name ->
-                    "the strength of "
-                        + name
-                        + " is not known here: that of S235 is taken, which is safe")
+            .map(LoadStrength::assumed)
             .toList();
     return Optional.of(
         new LoadStrength(Math.min(tensile, AwsFilletStress.E70_MPA), yield, beta, remarks));
+  }
+
+  /** A bar steel's strength goes with how it was rolled, drawn or heat-treated. */
+  private static String assumed(String name) {
+    return "assumption: the strength of "
+        + name
+        + " goes with its delivery condition and is not listed here; it is counted as S235 (tensile"
+        + " strength 360 MPa, yield 235 MPa) and a correlation factor of 1: check the certificate";
   }
 
   private static boolean isWeldableSteel(PartMaterial material) {
@@ -69,7 +76,7 @@ record LoadStrength(double tensileMPa, double yieldMPa, double betaW, List<Strin
                   case CARBON, QUENCHED_AND_TEMPERED, STAINLESS -> true;
                   case ALUMINIUM, CAST_IRON -> false;
                 })
-        .orElse(true);
+        .orElse(false);
   }
 
   private static Optional<Grade> grade(PartMaterial material) {

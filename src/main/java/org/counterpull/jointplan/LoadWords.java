@@ -3,6 +3,9 @@ package org.counterpull.jointplan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.counterpull.contact.WeldLine;
+import org.counterpull.fillet.EnThroatBounds;
+import org.counterpull.groove.WeldMetalMass;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Printed;
 
@@ -29,7 +32,7 @@ record LoadWords(
   }
 
   /** What was assumed, and what is more than needed. */
-  List<String> remarks(LoadPoint point, Optional<Computed> standOff) {
+  List<String> remarks(LoadPoint point, Optional<Computed> standOff, List<WeldLine> lines) {
     List<String> remarks = new ArrayList<>();
     remarks.add(
         "the load is taken as the working load, steady, "
@@ -40,7 +43,8 @@ record LoadWords(
     standOff
         .filter(s -> worst.utilisation() <= 1)
         .ifPresent(s -> remarks.add(standOffSentence(s.value())));
-    oversize().ifPresent(remarks::add);
+    oversize(lines).ifPresent(remarks::add);
+    thinThroat().ifPresent(remarks::add);
     return remarks;
   }
 
@@ -53,7 +57,18 @@ record LoadWords(
             + " mm away from the joint; further out they need checking with the true lever";
   }
 
-  private Optional<String> oversize() {
+  /** EN 1993-1-8 4.5.2. */
+  private Optional<String> thinThroat() {
+    double throat = size.throat().value();
+    return full || throat >= EnThroatBounds.LEAST_COUNTED_MM - 1e-9
+        ? Optional.empty()
+        : Optional.of(
+            "a throat of "
+                + Printed.quantity(throat, "mm")
+                + " is under the 3 mm that EN 1993-1-8 asks of a weld that carries load");
+  }
+
+  private Optional<String> oversize(List<WeldLine> lines) {
     if (size.leg().isEmpty() || leastLeg.isEmpty()) {
       return Optional.empty();
     }
@@ -70,7 +85,17 @@ record LoadWords(
             + Printed.quantity(needed, "mm")
             + "): it takes "
             + Math.round(more)
-            + " % more metal, and arc time and pull grow with it");
+            + " % more metal ("
+            + Printed.quantity(Math.round(moreKg(lines, leg, needed) * 1000), "g")
+            + " over its runs), as much more arc time, and pulls about as much harder along its"
+            + " welds");
+  }
+
+  /** Weld metal that an oversize takes, a tenth over on the leg in both. */
+  private static double moreKg(List<WeldLine> lines, double legMm, double neededMm) {
+    double lengthMm = lines.stream().mapToDouble(l -> l.path().lengthMm()).sum();
+    double mm2 = 1.21 * (legMm * legMm - neededMm * neededMm) / 2;
+    return WeldMetalMass.steelKgPerM(mm2) * lengthMm / 1000;
   }
 
   /** What is wrong; empty where the joint holds. */

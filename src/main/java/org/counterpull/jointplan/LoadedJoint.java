@@ -9,7 +9,7 @@ import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.contact.WeldLine;
-import org.counterpull.fillet.FilletThroat;
+import org.counterpull.fillet.SkewThroat;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.strength.EffectiveLength;
@@ -45,6 +45,7 @@ final class LoadedJoint {
           "derived: bisection to 1 mm, 2 m at most");
 
   private static final double STEP_MM = 0.5;
+  private static final double NO_THROAT_MM = 0.01;
   private static final double LARGEST_MM = 30;
   private static final double FURTHEST_MM = 2000;
 
@@ -53,9 +54,16 @@ final class LoadedJoint {
   private final LoadStrength strength;
   private final LoadPoint point;
   private final double loadN;
+  private final boolean lap;
 
   private LoadedJoint(
-      Joint joint, List<WeldLine> lines, LoadStrength strength, LoadPoint point, double loadN) {
+      Joint joint,
+      List<WeldLine> lines,
+      LoadStrength strength,
+      LoadPoint point,
+      double loadN,
+      boolean lap) {
+    this.lap = lap;
     this.joint = joint;
     this.lines = List.copyOf(lines);
     this.strength = strength;
@@ -64,7 +72,8 @@ final class LoadedJoint {
   }
 
   /** Empty where the file gives no load, or a material of which no strength is known here. */
-  static Optional<LoadedJoint> of(Weldment weldment, Joint joint, List<WeldLine> lines) {
+  static Optional<LoadedJoint> of(
+      Weldment weldment, Joint joint, List<WeldLine> lines, boolean lap) {
     if (joint.loadN().isEmpty() || joint.loadN().get() <= 0 || lines.isEmpty()) {
       return Optional.empty();
     }
@@ -76,7 +85,8 @@ final class LoadedJoint {
                     lines,
                     strength,
                     LoadPoint.of(weldment, joint, lines),
-                    joint.loadN().get()));
+                    joint.loadN().get(),
+                    lap));
   }
 
   /** Least leg in half millimetres that carries the load; empty where 30 mm do not. */
@@ -98,13 +108,13 @@ final class LoadedJoint {
     return OptionalDouble.empty();
   }
 
+  /** A corner too narrow to count still gets a trace of throat, so that its use is a number. */
   private static double throatMm(double legMm, WeldLine line) {
-    double faces = Math.max(60, Math.min(120, line.dihedralDeg()));
-    return legMm * FilletThroat.perLeg(faces);
+    return Math.max(NO_THROAT_MM, SkewThroat.of(legMm, line.dihedralDeg()).value());
   }
 
   private LoadedWelds welds(ToDoubleFunction<WeldLine> throatOf, boolean full) {
-    return new LoadedWelds(lines, joint.intermittent(), throatOf, full, strength);
+    return new LoadedWelds(lines, joint.intermittent(), throatOf, full, lap, strength);
   }
 
   /**
@@ -140,7 +150,8 @@ final class LoadedJoint {
     Optional<Computed> standOff = point.at().isPresent() ? Optional.empty() : standOff(welds);
     LoadWords words = new LoadWords(size, worst, leastLeg, leastThroat, leastLegMm, full);
     List<String> remarks = new ArrayList<>(strength.remarks());
-    remarks.addAll(words.remarks(point, standOff));
+    remarks.addAll(SkewWords.of(lines));
+    remarks.addAll(words.remarks(point, standOff, lines));
     return new LoadCheck(
         loadN,
         point.words(),

@@ -14,9 +14,11 @@ import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.strength.AwsFilletStress;
 import org.counterpull.strength.BaseMetalShear;
+import org.counterpull.strength.EffectiveLength;
 import org.counterpull.strength.EnDirectional;
 import org.counterpull.strength.EnShearStrength;
 import org.counterpull.strength.LineWeld;
+import org.counterpull.strength.LongLap;
 import org.counterpull.strength.StationForce;
 import org.counterpull.strength.ThroatStress;
 import org.counterpull.strength.WeldGroup;
@@ -48,9 +50,21 @@ final class LoadedWelds {
   private final WeldGroup whole;
   private final Optional<WeldGroup> counted;
   private final Optional<WeldGroup> ofFourLegs;
+  private final Map<LineWeld, Double> quarters = new IdentityHashMap<>();
 
   /** A stretch of weld: the line that it is part of, its throat and whether that is the part. */
-  private record Stretch(WeldLine line, double throatMm, int faces, boolean full) {}
+  private record Stretch(WeldLine line, double throatMm, int faces, boolean full, boolean lap) {
+    /** Reduction of a long lap by EN 1993-1-8 4.11. */
+    double longByEn() {
+      return lap && !full ? LongLap.en(line.path().lengthMm(), throatMm).value() : 1;
+    }
+
+    /** Reduction of a long end-loaded weld by AISC 360 J2.2b. */
+    double longByAisc() {
+      double leg = throatMm / FilletThroat.perLeg(90);
+      return lap && !full ? LongLap.aisc(line.path().lengthMm(), leg).value() : 1;
+    }
+  }
 
   private static Formula use(String name, String what, String source) {
     return new Formula(name, "how far the load uses the " + what, "1", source);
@@ -64,12 +78,14 @@ final class LoadedWelds {
    * @param throatOf throat at a line, mm
    * @param full true where the throat is the whole part: it runs out on the part's own ends, and
    *     nothing is taken off there
+   * @param lap true for a lap, whose long welds carry less in their middle
    */
   LoadedWelds(
       List<WeldLine> lines,
       Optional<Intermittent> stitches,
       ToDoubleFunction<WeldLine> throatOf,
       boolean full,
+      boolean lap,
       LoadStrength strength) {
     this.strength = strength;
     List<LineWeld> counting = new ArrayList<>();
@@ -77,11 +93,16 @@ final class LoadedWelds {
     List<LineWeld> longOnes = new ArrayList<>();
     for (WeldLine line : lines) {
       double throat = throatOf.applyAsDouble(line);
-      int faces = faces(line, lines);
-      Stretch stretch = new Stretch(line, full ? throat / faces : throat, faces, full);
+      int faces = BothFaces.faces(line, lines);
+      Stretch stretch = new Stretch(line, full ? throat / faces : throat, faces, full, lap);
       List<LineWeld> here = WeldSlices.whole(line.path(), stitches);
       here.forEach(weld -> stretches.put(weld, stretch));
       all.addAll(here);
+      double weldMm =
+          stitches
+              .map(s -> Math.min(s.lengthMm(), line.path().lengthMm()))
+              .orElse(line.path().lengthMm());
+      here.forEach(weld -> quarters.put(weld, full ? 1 : quarter(weldMm, throat)));
       List<LineWeld> counted = full ? here : WeldSlices.counted(line.path(), stitches, throat);
       counted.forEach(weld -> stretches.put(weld, stretch));
       counting.addAll(counted);
@@ -95,22 +116,10 @@ final class LoadedWelds {
     this.counted = counting.isEmpty() ? Optional.empty() : Optional.of(new WeldGroup(counting));
   }
 
-  /** Both sides of one wall are welded: it carries what both bring. */
-  private static int faces(WeldLine line, List<WeldLine> lines) {
-    return lines.stream().anyMatch(other -> other != line && isBehind(line, other)) ? 2 : 1;
-  }
-
-  private static boolean isBehind(WeldLine line, WeldLine other) {
-    LinePath path = line.path();
-    double middle = path.lengthMm() / 2;
-    Vector3D along = path.tangent(middle);
-    Vector3D between = other.path().at(other.path().lengthMm() / 2).subtract(path.at(middle));
-    double beside = between.crossProduct(along).getNorm();
-    boolean parallel =
-        Math.abs(along.dotProduct(other.path().tangent(other.path().lengthMm() / 2))) > 0.99;
-    return parallel
-        && beside < 1.5 * line.firstWallMm() + 2
-        && Math.abs(between.dotProduct(along)) < middle;
+  /** Share of its leg that a short weld counts with by AISC 360 J2.2b. */
+  private static double quarter(double lengthMm, double throatMm) {
+    double leg = throatMm / FilletThroat.perLeg(90);
+    return EffectiveLength.aiscLeg(lengthMm, leg).value() / leg;
   }
 
   /** What counts by EN 1993-1-8; empty where no stretch is long enough. */
@@ -124,8 +133,10 @@ final class LoadedWelds {
   }
 
   /**
-   * What a force does. AWS and AISC count the whole length of welds of four legs and more, EN
-   * 1993-1-8 what is left of the length: each rule is worked with its own.
+   * What a force does. AWS and AISC count the whole length of welds of four legs and more, and of
+   * shorter ones with a quarter of their length for a leg; EN 1993-1-8 what is left of the length:
+   * each rule is worked with its own. Short welds that would be overloaded first may as well be
+   * left out: the better of the two ways holds.
    */
   LoadCheck.Way way(String direction, Vector3D forceN, Vector3D at) {
     List<StationForce> forces = group().forces(forceN, at);
@@ -137,8 +148,17 @@ final class LoadedWelds {
         WorstLineForce.of(forces),
         SIMPLIFIED.result(most(forces, this::simplified)),
         directional(forces),
-        ALLOWABLE.result(most(onWhole, this::allowable)),
+        ALLOWABLE.result(
+            ofFourLegs.isPresent()
+                ? Math.min(most(onWhole, this::allowable), shortOnesToo(forceN, at))
+                : shortOnesToo(forceN, at)),
         BESIDE.result(most(onWhole, this::beside)));
+  }
+
+  private double shortOnesToo(Vector3D forceN, Vector3D at) {
+    List<StationForce> forces =
+        whole.forces(forceN, whole.holds(forceN, at) ? at : whole.centroid());
+    return most(forces, force -> allowable(force) / quarters.getOrDefault(force.weld(), 1.0));
   }
 
   private static double most(List<StationForce> forces, ToDoubleFunction<StationForce> use) {
@@ -151,12 +171,13 @@ final class LoadedWelds {
         stretch.full
             ? strength.yieldMPa() / Math.sqrt(3)
             : EnShearStrength.mPa(strength.tensileMPa(), strength.betaW());
-    return LOAD_FACTOR * force.sizeNPerMm() / (stretch.throatMm * strengthMPa);
+    return LOAD_FACTOR * force.sizeNPerMm() / (stretch.throatMm * strengthMPa * stretch.longByEn());
   }
 
   private double allowable(StationForce force) {
-    double throat = stretches.get(force.weld()).throatMm;
-    return force.sizeNPerMm() / (throat * AwsFilletStress.mPa(AwsFilletStress.E70_MPA, 0));
+    Stretch stretch = stretches.get(force.weld());
+    double stress = AwsFilletStress.mPa(AwsFilletStress.E70_MPA, 0) * stretch.longByAisc();
+    return force.sizeNPerMm() / (stretch.throatMm * stress);
   }
 
   private double beside(StationForce force) {
@@ -188,6 +209,7 @@ final class LoadedWelds {
             force.station().along(),
             stretch.line.opening(),
             stretch.throatMm);
-    return EnDirectional.utilisation(stress, strength.tensileMPa(), strength.betaW());
+    return EnDirectional.utilisation(stress, strength.tensileMPa(), strength.betaW())
+        / stretch.longByEn();
   }
 }

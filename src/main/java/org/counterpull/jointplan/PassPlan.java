@@ -9,6 +9,8 @@ import org.counterpull.quantity.Computed;
  *
  * @param number from 1, in the order of welding
  * @param layer from 1 at the root
+ * @param place in its layer, from 1 at the first part's wall of a groove or the lower part of a
+ *     fillet; beads of a layer are laid in the order of their numbers
  * @param kind what the bead is for
  * @param area bead cross-section, mm2
  * @param currentA welding current
@@ -24,6 +26,7 @@ import org.counterpull.quantity.Computed;
 public record PassPlan(
     int number,
     int layer,
+    int place,
     Kind kind,
     Computed area,
     double currentA,
@@ -35,6 +38,38 @@ public record PassPlan(
     Computed netHeat,
     Computed coolingTime,
     double arcTimeS) {
+
+  /** A bead that is laid beside the one before it in its layer. */
+  public PassPlan(
+      int number,
+      int layer,
+      Kind kind,
+      Computed area,
+      double currentA,
+      double voltageV,
+      double travelMmPerS,
+      Optional<Computed> wireFeed,
+      Computed arcEnergy,
+      Computed heatInput,
+      Computed netHeat,
+      Computed coolingTime,
+      double arcTimeS) {
+    this(
+        number,
+        layer,
+        number,
+        kind,
+        area,
+        currentA,
+        voltageV,
+        travelMmPerS,
+        wireFeed,
+        arcEnergy,
+        heatInput,
+        netHeat,
+        coolingTime,
+        arcTimeS);
+  }
 
   /** What a bead is for. */
   public enum Kind {

@@ -14,6 +14,7 @@ import org.counterpull.fillet.LegEnergy;
 import org.counterpull.machine.Machine;
 import org.counterpull.machine.ProcessLimits;
 import org.counterpull.machine.WorkingPoint;
+import org.counterpull.position.WeldingPosition;
 import org.counterpull.power.LoadVoltage;
 import org.counterpull.procedure.Procedure;
 import org.counterpull.procedure.Range;
@@ -63,15 +64,32 @@ record PassSettings(Machine machine, WorkingPoint point, Optional<Procedure> row
     return machine.gas();
   }
 
+  /** Greatest current: the machine's for this work, no more than the row's. */
+  private double mostA() {
+    double rows = row.map(r -> r.settings().currentA().high()).orElse(point.currentA());
+    return Math.max(machine.smallestCurrentA(), Math.min(rows, point.currentA()));
+  }
+
+  /** Least current: the machine's, and the row's where the machine reaches it. */
+  private double leastA() {
+    double rows = row.map(r -> r.settings().currentA().low()).orElse(0.0);
+    return Math.min(mostA(), Math.max(machine.smallestCurrentA(), rows));
+  }
+
   /** The procedure's middle current within the machine's reach; spray where the part needs it. */
   private double startCurrentA(double thickerMm) {
     double usual = row.map(r -> r.settings().currentA().middle()).orElse(point.currentA());
-    double current = Math.max(machine.smallestCurrentA(), Math.min(usual, point.currentA()));
+    double current = Math.max(leastA(), Math.min(usual, mostA()));
     boolean sprayNeeded =
         point.transfer() == TransferMode.SPRAY
             && thickerMm > SPRAY_FROM_MM
             && TransferMode.of(point.diameterMm(), gas(), current) != TransferMode.SPRAY;
-    return sprayNeeded ? point.currentA() : current;
+    return sprayNeeded ? mostA() : current;
+  }
+
+  /** What one bead may be with these settings in a position. */
+  BeadLimits limits(WeldingPosition position) {
+    return BeadLimits.of(RootPoint.limited(point, mostA(), gas()), position);
   }
 
   /**
@@ -95,11 +113,11 @@ record PassSettings(Machine machine, WorkingPoint point, Optional<Procedure> row
     double current = startCurrentA(thickerMm);
     double travel = voltage(current) * current / 1000 / wanted;
     if (travel < point.slowestMmPerS()) {
-      current = currentFor(wanted * point.slowestMmPerS(), current, point.currentA());
+      current = currentFor(wanted * point.slowestMmPerS(), current, mostA());
       travel = Math.max(point.slowestMmPerS(), voltage(current) * current / 1000 / wanted);
     } else if (travel > ProcessLimits.fastestMmPerS(process())) {
       double fastest = ProcessLimits.fastestMmPerS(process());
-      current = currentFor(wanted * fastest, machine.smallestCurrentA(), current);
+      current = currentFor(wanted * fastest, leastA(), current);
       travel = fastest;
     }
     return planned(bead, current, travel, thinnerMm, shape, preheatC, weldedMm);
@@ -121,6 +139,7 @@ record PassSettings(Machine machine, WorkingPoint point, Optional<Procedure> row
     return new PassPlan(
         bead.number(),
         bead.layer(),
+        bead.place(),
         bead.kind(),
         BEAD.result(bead.areaMm2()),
         currentA,

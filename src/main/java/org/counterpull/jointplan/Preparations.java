@@ -1,41 +1,27 @@
 package org.counterpull.jointplan;
 
-import java.util.Optional;
+import java.util.List;
 import org.counterpull.groove.Groove;
 import org.counterpull.jointplan.EdgePreparation.Kind;
-import org.counterpull.machine.MachineVerdict;
-import org.counterpull.machine.Verdict;
 import org.counterpull.quantity.Printed;
+import org.counterpull.weldment.EdgeTool;
 import org.counterpull.weldment.Joint;
 
-/** Chooses what is done to the edges of a joint, and says it in words for the bench. */
+/** Says what is done to the edges of a joint, in words for the bench. */
 final class Preparations {
-  private static final String ISO = "from memory: ISO 9692-1:2013";
   private static final String PRACTICE = "common practice, no source";
 
   /** A groove from both sides is gouged to sound metal unless its root was seen fused. */
   private static final String GOUGE =
       "; grind the second side's root to sound metal before its first bead";
 
+  private static final String BACKING =
+      "a strip of the same metal, 30 mm wide and 6 mm thick, tight against both parts";
+
   private Preparations() {}
 
-  /** The groove to weld in; empty for a plain fillet or flare. */
-  static Optional<Groove> groove(Joint joint, JointNeeds needs, MachineVerdict verdict) {
-    if (needs.flare()) {
-      return Optional.empty();
-    }
-    if (needs.groove()) {
-      return WantedGroove.of(joint.weld(), needs.thinnerMm())
-          .or(() -> verdict.preparation().groove())
-          .or(() -> WantedGroove.of(Joint.WeldKind.DOUBLE_BEVEL, needs.thinnerMm()));
-    }
-    boolean helps =
-        verdict.verdict() == Verdict.WITH_PREPARATION || verdict.verdict() == Verdict.TEST_FIRST;
-    return helps ? verdict.preparation().groove() : Optional.empty();
-  }
-
-  /** What is done to the edges. */
-  static EdgePreparation of(Joint joint, JointNeeds needs, Optional<Groove> groove, String reason) {
+  /** Edges of a joint without a cut groove. */
+  static EdgePreparation plain(Joint joint, JointNeeds needs, String reason) {
     if (needs.flare()) {
       boolean v = joint.weld() == Joint.WeldKind.FLARE_V;
       return plain(
@@ -47,15 +33,12 @@ final class Preparations {
           reason,
           "from memory: AWS D1.1, flare grooves");
     }
-    if (groove.isEmpty()) {
-      return plain(
-          Kind.FILLET,
-          joint.gapMm(),
-          "square-cut edge, gap at most 2 mm, clean bright 25 mm each side",
-          reason,
-          PRACTICE);
-    }
-    return cut(joint, groove.get(), reason);
+    return plain(
+        Kind.FILLET,
+        joint.gapMm(),
+        "square-cut edge, gap at most 2 mm, clean bright 25 mm each side",
+        reason,
+        PRACTICE);
   }
 
   private static EdgePreparation plain(
@@ -63,52 +46,69 @@ final class Preparations {
     return new EdgePreparation(kind, 0, 0, 0, 0, gapMm, "", how, reason, source);
   }
 
-  private static EdgePreparation cut(Joint joint, Groove groove, String reason) {
-    Kind kind = kind(groove);
-    boolean twoSided = groove.preparation().isDouble();
-    boolean oneEdge = kind == Kind.BEVEL || kind == Kind.DOUBLE_BEVEL || kind == Kind.J;
+  /**
+   * Edges of a groove.
+   *
+   * @param bevelled the part whose edge is cut where only one is
+   * @param why what comes before the groove's own reason; may be empty
+   * @param tools what edges are cut with
+   * @param flame true where the metal can be flame-cut
+   */
+  static EdgePreparation cut(
+      ChosenGroove chosen, String bevelled, String why, List<EdgeTool> tools, boolean flame) {
+    Groove groove = chosen.groove();
+    boolean square = chosen.kind() == Kind.SQUARE;
+    boolean oneEdge = groove.preparation().preparedEdges() == 1;
     return new EdgePreparation(
-        kind,
+        chosen.kind(),
         groove.depthMm(),
-        twoSided ? groove.depthMm() : 0,
-        kind == Kind.SQUARE ? 0 : groove.angleDegrees(),
-        kind == Kind.SQUARE ? 0 : groove.rootFaceMm(),
+        groove.secondDepthMm(),
+        square ? 0 : groove.angleDegrees(),
+        square ? 0 : groove.rootFaceMm(),
         groove.gapMm(),
-        oneEdge ? joint.first() : "",
-        how(joint, groove, kind, oneEdge),
-        reason,
-        ISO);
+        groove.preparation().hasRadius() ? groove.radiusMm() : 0,
+        oneEdge ? bevelled : "",
+        chosen.backed() ? BACKING : "",
+        chosen.gouged(),
+        how(chosen, oneEdge ? bevelled : "both edges", new EdgeCutting(tools, flame)),
+        why.isEmpty() ? chosen.reason() : why + "; " + chosen.reason(),
+        chosen.source());
   }
 
-  private static String how(Joint joint, Groove groove, Kind kind, boolean oneEdge) {
+  private static String how(ChosenGroove chosen, String edges, EdgeCutting cutting) {
+    Groove groove = chosen.groove();
     String gap = ", root gap " + Printed.quantity(groove.gapMm(), "mm");
-    if (kind == Kind.SQUARE) {
+    String gouge = chosen.gouged() ? GOUGE : "";
+    if (chosen.kind() == Kind.SQUARE) {
       return "square edges" + gap;
     }
     double edgeDeg =
         groove.preparation().angleIsIncluded() ? groove.angleDegrees() / 2 : groove.angleDegrees();
-    boolean twoSided = groove.preparation().isDouble();
-    return (oneEdge ? "bevel " + joint.first() : "bevel both edges")
-        + " "
-        + Printed.quantity(groove.depthMm(), "mm")
-        + " deep at "
+    return cutting.of(groove, edges)
+        + depths(groove)
+        + " at "
         + Printed.quantity(edgeDeg, "deg")
-        + (twoSided ? " from both faces" : "")
-        + ", leave a root face of "
-        + Printed.quantity(groove.rootFaceMm(), "mm")
-        + gap
-        + (twoSided ? GOUGE : "");
+        + (groove.preparation().hasRadius()
+            ? " with a root radius of " + Printed.quantity(groove.radiusMm(), "mm")
+            : "")
+        + (groove.rootFaceMm() > 0
+            ? ", leave a root face of " + Printed.quantity(groove.rootFaceMm(), "mm")
+            : ", down to a sharp edge")
+        + (groove.gapMm() > 0 ? gap : ", edges tight")
+        + (chosen.backed() ? "; behind the gap " + BACKING : "")
+        + gouge;
   }
 
-  private static Kind kind(Groove groove) {
-    return switch (groove.preparation()) {
-      case SQUARE -> Kind.SQUARE;
-      case V -> Kind.V;
-      case DOUBLE_V -> Kind.DOUBLE_V;
-      case BEVEL -> Kind.BEVEL;
-      case DOUBLE_BEVEL -> Kind.DOUBLE_BEVEL;
-      case U -> Kind.U;
-      case J -> Kind.J;
-    };
+  private static String depths(Groove groove) {
+    String first = " " + Printed.quantity(groove.depthMm(), "mm") + " deep";
+    if (!groove.preparation().isDouble()) {
+      return first;
+    }
+    return Math.abs(groove.depthMm() - groove.secondDepthMm()) < 0.05
+        ? first + " from both faces"
+        : first
+            + " from the side that is welded first and "
+            + Printed.quantity(groove.secondDepthMm(), "mm")
+            + " from the other,";
   }
 }

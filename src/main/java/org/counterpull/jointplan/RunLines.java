@@ -32,7 +32,10 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
     left = List.copyOf(left);
   }
 
-  /** Every line on the wanted sides that fits the wanted weld and can be reached. */
+  /**
+   * Every line on the wanted sides that fits the wanted weld and can be reached, at the latest
+   * before other parts are fitted.
+   */
   static RunLines of(Joint joint, Contact contact) {
     List<WeldLine> fitting = fitting(joint, contact.lines());
     List<WeldLine> lines = new ArrayList<>();
@@ -46,7 +49,7 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
       }
       if (joint.sides().isEmpty() && line.path().lengthMm() < SHORTEST_MM) {
         shortOnes.add(line.run());
-      } else if (line.reach().open()) {
+      } else if (line.reach().open() || line.reach().openBefore(joint.first(), joint.second())) {
         lines.add(line);
       } else if (joint.sides().isEmpty()) {
         left.add(line.run() + " is left unwelded: " + blocked(line));
@@ -85,8 +88,10 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
     return switch (joint.weld()) {
       case AUTO -> EnumSet.allOf(Shape.class);
       case FILLET -> EnumSet.of(Shape.FILLET);
-      case SQUARE, V, DOUBLE_V, U -> EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER);
-      case BEVEL, DOUBLE_BEVEL, J -> EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER, Shape.FILLET);
+      case SQUARE, V, DOUBLE_V, Y, U, DOUBLE_U, STEEP_V ->
+          EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER);
+      case BEVEL, DOUBLE_BEVEL, J, DOUBLE_J, STEEP_BEVEL ->
+          EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER, Shape.FILLET);
       case FLARE_BEVEL -> EnumSet.of(Shape.FLARE_BEVEL);
       case FLARE_V -> EnumSet.of(Shape.FLARE_V);
     };
@@ -98,6 +103,8 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
         + " % of it"
         + (line.reach().blockedBy().isEmpty()
             ? ""
-            : ", " + String.join(", ", line.reach().blockedBy()) + " in the way");
+            : ", "
+                + String.join(", ", line.reach().blockedBy())
+                + (line.reach().inAnyOrder() ? " in the way in any order of work" : " in the way"));
   }
 }

@@ -2,13 +2,14 @@ package org.counterpull.jointplan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.Contact;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.cooling.WeldShape;
 import org.counterpull.feeding.ShieldingGas;
-import org.counterpull.groove.Groove;
+import org.counterpull.feeding.TransferMode;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.WorkingPoint;
 import org.counterpull.position.WeldingPosition;
@@ -27,6 +28,8 @@ final class RunPlanner {
   private static final String NO_ROW =
       "load line of IEC 60974-1; no procedure row covers this work";
 
+  private static final String NO_ROOT_ROW = "common practice, no source";
+
   /** Common practice, no source. */
   private static final String USUAL_FLOW = ", 14 l/min";
 
@@ -37,9 +40,8 @@ final class RunPlanner {
   private final JointNeeds needs;
   private final SteelAtJoint steel;
   private final ShopMachine machine;
-  private final Placing.Effort effort;
-  private final WorkingPoint point;
-  private final Optional<Groove> groove;
+  private final Assessed assessed;
+  private final Optional<ChosenGroove> groove;
   private final PreheatChoice preheat;
 
   RunPlanner(
@@ -51,7 +53,7 @@ final class RunPlanner {
       SteelAtJoint steel,
       ShopMachine machine,
       Assessed assessed,
-      Optional<Groove> groove) {
+      Optional<ChosenGroove> groove) {
     MachineVerdict verdict = assessed.verdict();
     this.weldment = weldment;
     this.procedures = atHand(procedures, machine);
@@ -60,13 +62,13 @@ final class RunPlanner {
     this.needs = needs;
     this.steel = steel;
     this.machine = machine;
-    this.effort = assessed.effort();
-    this.point = verdict.point();
+    this.assessed = assessed;
     this.groove = groove;
+    WorkingPoint set = verdict.point();
     double ambientC = weldment.surroundings().ambientC();
-    double heatInput = point.largestArcEnergyKJPerMm() * point.process().k();
+    double heatInput = set.largestArcEnergyKJPerMm() * set.process().k();
     this.preheat =
-        PreheatChoice.of(steel, point.process(), needs.thickerMm(), heatInput, ambientC)
+        PreheatChoice.of(steel, set.process(), needs.thickerMm(), heatInput, ambientC)
             .atLeast(verdict.preheatC());
   }
 
@@ -91,29 +93,40 @@ final class RunPlanner {
   }
 
   List<RunPlan> plan(List<WeldLine> lines) {
+    Map<WeldLine, LineRole> roles =
+        groove.isPresent() && !lines.isEmpty() ? LineRole.of(contact.form(), lines) : Map.of();
     List<RunPlan> runs = new ArrayList<>();
     for (WeldLine line : lines) {
-      runs.add(run(line, !runs.isEmpty()));
+      LineRole role = roles.getOrDefault(line, LineRole.FIRST);
+      boolean runsOut =
+          role == LineRole.END && contact.form() == org.counterpull.contact.JointForm.BUTT;
+      if (!runsOut && groove.map(g -> g.welds(role)).orElse(true)) {
+        runs.add(run(line, role));
+      }
     }
     return runs;
   }
 
-  private RunPlan run(WeldLine line, boolean second) {
-    Placing placing = Placing.of(line, weldment.surroundings().canBeTurned(), effort);
-    Optional<Found> row = row(line, placing.position());
+  private RunPlan run(WeldLine line, LineRole role) {
+    boolean turned = weldment.surroundings().canBeTurned();
+    Placing placing = Placing.of(line, turned, assessed.effort());
+    WorkingPoint point = assessed.point(placing.position());
+    Optional<Found> row = fitting(row(line, placing.position(), point, form()), point);
     PassSettings settings = new PassSettings(machine.machine(), point, row.map(Found::procedure));
+    PassSettings root = rootSettings(line, role, placing.position(), point).orElse(settings);
     double welded = weldedMm(line.path().lengthMm());
     List<PassPlan> passes =
-        beads(line, second, placing.position()).stream()
+        beads(line, role, new BeadSettings(settings, root, placing.position())).stream()
             .map(
                 bead ->
-                    settings.pass(
-                        bead,
-                        needs.thinnerMm(),
-                        needs.thickerMm(),
-                        shape(),
-                        preheat.least().value(),
-                        welded))
+                    (bead.kind() == PassPlan.Kind.ROOT ? root : settings)
+                        .pass(
+                            bead,
+                            needs.thinnerMm(),
+                            needs.thickerMm(),
+                            shape(),
+                            preheat.least().value(),
+                            welded))
             .toList();
     return new RunPlan(
         line,
@@ -123,37 +136,72 @@ final class RunPlanner {
         placing.position(),
         point.process(),
         settings.transfer(needs.thickerMm()),
-        row.map(Found::explanation).orElse(NO_ROW),
-        filler(row.map(Found::procedure)),
+        row.map(Found::explanation).orElse(NO_ROW) + rootWords(settings, root),
+        filler(row.map(Found::procedure), point),
         welded,
         passes,
         preheat.least(),
         preheat.interpassMaxC());
   }
 
-  private List<Bead> beads(WeldLine line, boolean second, WeldingPosition position) {
-    if (needs.flare()) {
-      return WeldMetal.flare(needs.size().throat().value(), line, point, position);
-    }
-    if (groove.isPresent()) {
-      return WeldMetal.groove(groove.get(), second, point, position);
-    }
-    return WeldMetal.fillet(needs.size().leg().orElseThrow().value(), line, point, position);
+  private static String rootWords(PassSettings settings, PassSettings root) {
+    return root.equals(settings)
+        ? ""
+        : root.row().map(r -> "; root: row " + r.id()).orElse("; root: " + NO_ROOT_ROW);
   }
 
-  private Optional<Found> row(WeldLine line, WeldingPosition position) {
+  /** A row of short-circuit settings is no start where the thickness asks for spray. */
+  private Optional<Found> fitting(Optional<Found> row, WorkingPoint point) {
+    boolean solid = point.process() == WeldingProcess.MAG || point.process() == WeldingProcess.MIG;
+    if (!solid || point.transfer() != TransferMode.SPRAY || needs.thickerMm() <= 5) {
+      return row;
+    }
+    return row.filter(
+        r -> {
+          double mostA = Math.min(r.procedure().settings().currentA().high(), point.currentA());
+          return TransferMode.of(point.diameterMm(), machine.machine().gas(), mostA)
+              == TransferMode.SPRAY;
+        });
+  }
+
+  /** Settings of the root of an open groove; empty where nothing can fall through. */
+  private Optional<PassSettings> rootSettings(
+      WeldLine line, LineRole role, WeldingPosition position, WorkingPoint point) {
+    if (role != LineRole.FIRST || !groove.map(ChosenGroove::openRoot).orElse(false)) {
+      return Optional.empty();
+    }
+    WorkingPoint cooler = RootPoint.of(point, machine.machine().gas());
+    Optional<Procedure> row =
+        row(line, position, cooler, JointForm.ROOT_PASS).map(Found::procedure);
+    double mostA = row.map(r -> r.settings().currentA().high()).orElse(cooler.currentA());
+    WorkingPoint set = RootPoint.limited(point, mostA, machine.machine().gas());
+    return Optional.of(new PassSettings(machine.machine(), set, row));
+  }
+
+  private List<Bead> beads(WeldLine line, LineRole role, BeadSettings settings) {
+    if (needs.flare()) {
+      return WeldMetal.flare(needs.size().throat().value(), line, settings);
+    }
+    if (groove.isPresent()) {
+      return WeldMetal.groove(groove.get(), role, needs.reinforcingLegMm(line), settings);
+    }
+    return WeldMetal.fillet(needs.size().leg().orElseThrow().value(), line, settings);
+  }
+
+  private Optional<Found> row(
+      WeldLine line, WeldingPosition position, WorkingPoint point, JointForm form) {
     return procedures.find(
         ProcedureQuery.of(
                 point.process(),
                 steel.baseMaterial(),
-                form(),
+                form,
                 position,
                 Math.min(line.firstWallMm(), line.secondWallMm()))
             .with(point.diameterMm(), gas(), point.currentA()));
   }
 
   private Optional<ShieldingGas> gas() {
-    return switch (point.process()) {
+    return switch (assessed.verdict().point().process()) {
       case MAG, MIG, FCAW, TIG -> Optional.of(machine.machine().gas());
       case MMA, FCAW_S -> Optional.empty();
     };
@@ -161,10 +209,10 @@ final class RunPlanner {
 
   private JointForm form() {
     if (groove.isPresent()) {
-      return switch (groove.get().preparation()) {
+      return switch (groove.get().groove().preparation()) {
         case SQUARE -> JointForm.SQUARE_BUTT;
         case V, BEVEL, U, J -> JointForm.V_BUTT;
-        case DOUBLE_V, DOUBLE_BEVEL -> JointForm.DOUBLE_V_BUTT;
+        case DOUBLE_V, DOUBLE_BEVEL, DOUBLE_U, DOUBLE_J -> JointForm.DOUBLE_V_BUTT;
       };
     }
     return contact.form() == org.counterpull.contact.JointForm.LAP
@@ -190,7 +238,7 @@ final class RunPlanner {
     return Math.min(lengthMm, Math.max(1, count) * stitch.lengthMm());
   }
 
-  private Filler filler(Optional<Procedure> row) {
+  private Filler filler(Optional<Procedure> row, WorkingPoint point) {
     return row.map(r -> Fillers.of(r, point))
         .orElseGet(() -> Fillers.usual(machine, point, steel.baseMaterial(), gasWords()));
   }

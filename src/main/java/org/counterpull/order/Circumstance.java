@@ -1,14 +1,60 @@
 package org.counterpull.order;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
+import org.counterpull.steel.Family;
+import org.counterpull.steel.Grade;
+import org.counterpull.steel.Grades;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Joint;
+import org.counterpull.weldment.Part;
 import org.counterpull.weldment.Weldment;
 
 /** When a rule that goes with a run applies. */
 enum Circumstance {
+  ALWAYS {
+    @Override
+    boolean holds(Weldment weldment, HingeRows rows, JointPlan plan, RunPlan run) {
+      return true;
+    }
+
+    @Override
+    boolean holds(Weldment weldment, Collection<String> parts) {
+      return true;
+    }
+  },
+  ALUMINIUM {
+    @Override
+    boolean holds(Weldment weldment, HingeRows rows, JointPlan plan, RunPlan run) {
+      return holds(weldment, List.of(plan.joint().first(), plan.joint().second()));
+    }
+
+    @Override
+    boolean holds(Weldment weldment, Collection<String> parts) {
+      return parts.stream().map(weldment::part).anyMatch(Circumstance::isAluminium);
+    }
+  },
+  ONE_OF_AN_EAR_PAIR {
+    @Override
+    boolean holds(Weldment weldment, HingeRows rows, JointPlan plan, RunPlan run) {
+      return holds(weldment, List.of(plan.joint().first()));
+    }
+
+    @Override
+    boolean holds(Weldment weldment, Collection<String> parts) {
+      return EarPairs.of(weldment).stream()
+          .anyMatch(pair -> pair.parts().stream().anyMatch(parts::contains));
+    }
+  },
+  THICK_TO_THIN {
+    @Override
+    boolean holds(Weldment weldment, HingeRows rows, JointPlan plan, RunPlan run) {
+      return thickestMm(run) >= 2 * thinnestMm(run);
+    }
+  },
   SEVERAL_PASSES {
     @Override
     boolean holds(Weldment weldment, HingeRows rows, JointPlan plan, RunPlan run) {
@@ -58,7 +104,20 @@ enum Circumstance {
   private static final double THICK_MM = 20;
   private static final double ROOM_C = 20;
 
+  /** True when it holds for a run. */
   abstract boolean holds(Weldment weldment, HingeRows rows, JointPlan plan, RunPlan run);
+
+  /** True when it holds for a step that is no run, at some parts. */
+  boolean holds(Weldment weldment, Collection<String> parts) {
+    return false;
+  }
+
+  static boolean isAluminium(Part part) {
+    return Grades.find(part.steel().designation())
+        .map(Grade::family)
+        .filter(Family.ALUMINIUM::equals)
+        .isPresent();
+  }
 
   static Circumstance of(String words) {
     return valueOf(words.toUpperCase(Locale.ROOT).replace(' ', '_'));

@@ -3,7 +3,9 @@ package org.counterpull.order;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
+import org.counterpull.access.Tool;
 import org.counterpull.stock.RoundTube;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Joint;
@@ -23,12 +25,16 @@ final class FeatureSteps {
         case THREAD -> thread(all, feature);
         case GREASE_FITTING -> {
           thread(all, feature);
-          add(all, StepTag.FIT_NIPPLE, feature, "Fit nipple " + feature.name() + " and grease it");
+          late(all, StepTag.FIT_NIPPLE, feature, "Fit nipple " + feature.name() + " and grease it");
         }
         case MACHINED_FACE -> mask(all, feature, "Cover", "Uncover");
         case SEAL, BEARING -> sensitive(all, feature);
         case COATING -> coating(all, feature);
         case CAPTIVE_PIECE -> captive(all, feature);
+        case GAS_STRUT, ACCUMULATOR -> takenOff(all, feature);
+        case VESSEL -> {
+          // Nothing is done to it: it is opened and cleaned before this work, or refused.
+        }
       }
     }
     for (Cavities.Cavity cavity : Cavities.of(all.weldment(), all.joints())) {
@@ -46,6 +52,32 @@ final class FeatureSteps {
     all.add(draft(tag, feature, what).times(each(tag, feature)));
   }
 
+  /** A step after welding, tied to the parts that take its tool's way. */
+  private static void late(Steps all, StepTag tag, Feature feature, String what) {
+    all.add(
+        draft(tag, feature, what)
+            .times(each(tag, feature))
+            .links(links(all.ways().of(feature, Ways.late(feature)))));
+  }
+
+  private static void drill(Steps all, Feature feature, String what) {
+    all.add(
+        draft(StepTag.DRILL, feature, what)
+            .times(each(StepTag.DRILL, feature))
+            .links(links(all.ways().of(feature, Tool.DRILL))));
+  }
+
+  private static List<String> links(Set<String> inTheWay) {
+    return inTheWay.stream().map(Step::partLink).toList();
+  }
+
+  private static void takenOff(Steps all, Feature feature) {
+    if (feature.removable()) {
+      add(all, StepTag.REMOVE_SENSITIVE, feature, "Take off " + feature.name());
+      late(all, StepTag.REFIT, feature, "Put " + feature.name() + " back");
+    }
+  }
+
   private static int each(StepTag tag, Feature feature) {
     return tag.kind() == Operation.Kind.STRIP ? 1 : Math.max(1, feature.parts().size());
   }
@@ -60,22 +92,38 @@ final class FeatureSteps {
     if (fitted && !ownBore) {
       String pilot =
           feature.diameterMm().map(d -> " " + Steps.mm(d - STOCK_LEFT_MM) + " mm").orElse("");
-      add(all, StepTag.DRILL, feature, "Drill " + feature.name() + " undersize" + pilot);
+      drill(all, feature, "Drill " + feature.name() + " undersize" + pilot);
     } else if (!ownBore) {
-      add(all, StepTag.DRILL, feature, "Drill " + feature.name() + size);
+      drill(all, feature, "Drill " + feature.name() + size);
     }
     if (fitted) {
       String pin = feature.turnsOnMm().map(d -> "pin " + Steps.mm(d) + " mm").orElse("a gauge");
-      String what = ownBore ? "Try " + pin + " in " : "Finish ";
-      String then = ownBore ? "; ream" + size + " where it binds" : " to" + size;
-      add(all, StepTag.REAM, feature, what + feature.name() + then);
+      late(all, StepTag.REAM, feature, finishing(feature, ownBore, pin, size));
     }
   }
 
+  private static String finishing(Feature feature, boolean ownBore, String pin, String size) {
+    if (!ownBore) {
+      return "Finish " + feature.name() + " to" + size;
+    }
+    boolean runsIn = feature.turnsOnMm().isEmpty();
+    return runsIn
+        ? "Gauge "
+            + feature.name()
+            + " in three planes; hone to"
+            + size
+            + feature.tolerance().map(t -> " " + t).orElse("")
+            + " where it is tight"
+        : "Try " + pin + " in " + feature.name() + "; ream" + size + " where it binds";
+  }
+
   private static void thread(Steps all, Feature feature) {
-    add(all, StepTag.DRILL, feature, "Drill and tap " + feature.name());
+    drill(all, feature, "Drill and tap " + feature.name());
     mask(all, feature, "Plug", "Unplug");
-    add(all, StepTag.CHASE, feature, "Run a tap through " + feature.name());
+    all.add(
+        draft(StepTag.CHASE, feature, "Run a tap through " + feature.name())
+            .times(each(StepTag.CHASE, feature))
+            .links(links(all.ways().of(feature, Tool.TAP))));
   }
 
   private static void mask(Steps all, Feature feature, String on, String off) {
@@ -88,7 +136,7 @@ final class FeatureSteps {
       String kind = feature.kind().words();
       add(all, StepTag.REMOVE_SENSITIVE, feature, "Take out " + kind + " " + feature.name());
       String what = feature.kind() == Feature.Kind.SEAL ? "Fit a new seal for " : "Refit bearing ";
-      add(all, StepTag.REFIT, feature, what + feature.name());
+      late(all, StepTag.REFIT, feature, what + feature.name());
     }
   }
 

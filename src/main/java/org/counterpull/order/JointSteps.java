@@ -63,6 +63,7 @@ final class JointSteps {
                 joint.name())
             .parts(partsOf(plan))
             .joint(joint.name())
+            .why(WithRule.texts(StepTag.CLEAN, all.weldment(), partsOf(plan)))
             .cautions(List.of("No solvent with chlorine; let what was degreased dry."))
             .turn(turn));
   }
@@ -93,6 +94,9 @@ final class JointSteps {
     if (plan.runs().isEmpty()) {
       return;
     }
+    List<String> why = new ArrayList<>();
+    why.add("Tacks on opposite sides in turn keep the part from leaning.");
+    why.addAll(WithRule.texts(StepTag.TACK, all.weldment(), List.of(joint.first())));
     RunPlan longest =
         plan.runs().stream().max(Comparator.comparingDouble(RunPlan::weldedMm)).orElseThrow();
     TackLayout layout = TackLayout.of(longest.line(), preheated);
@@ -114,7 +118,7 @@ final class JointSteps {
             .parts(partsOf(plan))
             .joint(joint.name())
             .links(all.rows().links(joint.first()))
-            .why("Tacks on opposite sides in turn keep the part from leaning.")
+            .why(why)
             .times(Math.max(2, count))
             .turn(turn));
   }
@@ -129,7 +133,8 @@ final class JointSteps {
     }
     List<String> why = new ArrayList<>();
     for (WithRule rule : WithRule.all()) {
-      if (rule.circumstance().holds(all.weldment(), all.rows(), plan, run)) {
+      if (rule.tag() == StepTag.WELD
+          && rule.circumstance().holds(all.weldment(), all.rows(), plan, run)) {
         why.add(rule.text());
       }
     }
@@ -183,6 +188,7 @@ final class JointSteps {
         step.subject(),
         step.links(),
         step.turn(),
-        Optional.of(run));
+        Optional.of(run),
+        step.cause());
   }
 }

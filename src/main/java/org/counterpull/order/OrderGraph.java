@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jgrapht.Graph;
 import org.jgrapht.GraphPath;
 import org.jgrapht.Graphs;
@@ -30,7 +31,16 @@ final class OrderGraph {
   private final List<Precedence> impossible = new ArrayList<>();
   private final List<Precedence> givenUp = new ArrayList<>();
 
-  OrderGraph(List<Step> all) {
+  private final Set<String> own;
+
+  /**
+   * A graph of steps without rules.
+   *
+   * @param all the steps
+   * @param own names of the file's own rules
+   */
+  OrderGraph(List<Step> all, Set<String> own) {
+    this.own = Set.copyOf(own);
     for (Step step : all) {
       if (steps.put(step.id(), step) != null) {
         throw new IllegalStateException("two steps are called " + step.id());
@@ -86,7 +96,7 @@ final class OrderGraph {
     return List.copyOf(members);
   }
 
-  private static List<String> remedies(List<Precedence> members) {
+  private List<String> remedies(List<Precedence> members) {
     List<String> remedies = new ArrayList<>();
     for (OrderRule rule : OrderRules.all()) {
       boolean takesPart = members.stream().anyMatch(p -> p.rule().equals(rule.id()));
@@ -97,6 +107,11 @@ final class OrderGraph {
     members.stream()
         .filter(p -> p.rule().equals(FileRules.BEFORE))
         .map(p -> "Leave out the file's rule \"" + p.earlier() + " before " + p.later() + "\".")
+        .forEach(remedies::add);
+    members.stream()
+        .filter(p -> own.contains(p.rule()))
+        .map(p -> "Leave out the file's rule \"" + p.rule() + "\".")
+        .distinct()
         .forEach(remedies::add);
     if (members.stream().anyMatch(p -> p.rule().equals(FileRules.WRITTEN))) {
       remedies.add("Change the written order.");

@@ -60,20 +60,24 @@ public final class OrderPlanner {
     Timeline timeline = gone(weldment, graph, picker);
     List<String> reasons = new ArrayList<>(picker.reasons());
     reasons.addAll(handling(timeline));
-    return order(timeline, graph, reasons);
+    List<AppliedRule> rules =
+        AppliedRules.of(weldment, steps, precedence(graph, timeline), picker.criteria());
+    return order(timeline, graph, steps, reasons, rules);
   }
 
   /**
    * Goes through the runs once more in the order of a work order, with this planner's waits.
    *
-   * @param before the order to keep; its reasons are kept as well
+   * @param before the order to keep; its reasons and rules are kept as well
    */
   public WorkOrder again(
       Weldment weldment, List<JointPlan> joints, List<Contact> contacts, WorkOrder before) {
-    OrderGraph graph = RuledGraph.of(weldment, Steps.of(weldment, joints, contacts)).graph();
+    List<Step> steps = Steps.of(weldment, joints, contacts);
+    OrderGraph graph = RuledGraph.of(weldment, steps).graph();
     List<String> runs = before.runs().stream().map(RunPlan::name).toList();
     RunPicker picker = new RunPicker(new RunFacts(weldment, joints), runs);
-    return order(gone(weldment, graph, picker), graph, before.orderReasons());
+    Timeline timeline = gone(weldment, graph, picker);
+    return order(timeline, graph, steps, before.orderReasons(), before.rules());
   }
 
   private Timeline gone(Weldment weldment, OrderGraph graph, RunPicker picker) {
@@ -82,10 +86,25 @@ public final class OrderPlanner {
     return timeline;
   }
 
-  private static WorkOrder order(Timeline timeline, OrderGraph graph, List<String> reasons) {
+  private static WorkOrder order(
+      Timeline timeline,
+      OrderGraph graph,
+      List<Step> steps,
+      List<String> reasons,
+      List<AppliedRule> rules) {
+    return new WorkOrder(
+        timeline.log().done(),
+        precedence(graph, timeline),
+        timeline.runs(),
+        reasons,
+        rules,
+        AccessLost.of(steps, timeline.log().done()));
+  }
+
+  private static List<Precedence> precedence(OrderGraph graph, Timeline timeline) {
     List<Precedence> precedence = new ArrayList<>(graph.precedence());
     precedence.addAll(timeline.log().added());
-    return new WorkOrder(timeline.log().done(), precedence, timeline.runs(), reasons);
+    return precedence;
   }
 
   private static List<String> handling(Timeline timeline) {

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.counterpull.weldment.Weldment;
 
 /** The rules of order that come with the program: {@code rules/order.yaml}. */
 final class OrderRules {
@@ -19,6 +20,13 @@ final class OrderRules {
   /** In the order of the file, which is the order in which preferences are tried. */
   static List<OrderRule> all() {
     return RULES;
+  }
+
+  /** The same, and behind them the weldment's own. */
+  static List<OrderRule> with(Weldment weldment) {
+    List<OrderRule> rules = new ArrayList<>(RULES);
+    weldment.rules().stream().map(AppliedRules::own).forEach(rules::add);
+    return rules;
   }
 
   /** True for a rule whose reason the steps repeat; the file's own rules are told. */

@@ -72,6 +72,7 @@ final class PartSteps {
             onto.isEmpty()
                 ? "The heaviest part is the base; the others are fitted outwards from it."
                 : "Parts are fitted outwards from the base, so that each has something to lie on.")
+        .links(all.ways().ofLoose(part).stream().map(Step::partLink).toList())
         .turn(order.of(part.name()));
   }
 }

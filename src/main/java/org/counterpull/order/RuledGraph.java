@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.counterpull.weldment.OwnRule;
 import org.counterpull.weldment.Weldment;
 
 /**
@@ -19,10 +21,12 @@ import org.counterpull.weldment.Weldment;
 record RuledGraph(OrderGraph graph, Optional<OrderCycle> cycle, List<String> departures) {
 
   static RuledGraph of(Weldment weldment, List<Step> steps) {
-    OrderGraph graph = new OrderGraph(steps);
+    Set<String> own =
+        weldment.rules().stream().map(OwnRule::name).collect(Collectors.toCollection(TreeSet::new));
+    OrderGraph graph = new OrderGraph(steps, own);
     Map<StepTag, List<Step>> byTag = new EnumMap<>(StepTag.class);
     steps.forEach(s -> byTag.computeIfAbsent(s.tag(), tag -> new ArrayList<>()).add(s));
-    for (OrderRule rule : OrderRules.all()) {
+    for (OrderRule rule : OrderRules.with(weldment)) {
       if (rule.hard() && !rule.exceptEarly()) {
         add(graph, rule, byTag, Set.of());
       }
@@ -33,12 +37,12 @@ record RuledGraph(OrderGraph graph, Optional<OrderCycle> cycle, List<String> dep
       return new RuledGraph(graph, cycle, List.of());
     }
     Set<String> early = early(graph, byTag.getOrDefault(StepTag.WELD, List.of()));
-    for (OrderRule rule : OrderRules.all()) {
+    for (OrderRule rule : OrderRules.with(weldment)) {
       if (rule.hard() && rule.exceptEarly()) {
         add(graph, rule, byTag, early);
       }
     }
-    for (OrderRule rule : OrderRules.all()) {
+    for (OrderRule rule : OrderRules.with(weldment)) {
       if (!rule.hard()) {
         add(graph, rule, byTag, Set.of());
       }

@@ -24,6 +24,23 @@ enum RunCriterion {
     this.words = words;
   }
 
+  /** True for a rule of practice, false for what only tells equals apart. */
+  boolean isRule() {
+    return rule.startsWith("R") && this != ONLY;
+  }
+
+  /** The rule as the plan lists it. */
+  AppliedRule applied() {
+    return new AppliedRule(
+        rule,
+        "several runs could be next",
+        "this run next",
+        Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".",
+        AppliedRule.Hardness.CHOICE,
+        1,
+        "from memory: Blodgett, Design of Welded Structures; common practice");
+  }
+
   /** What it says of some runs, a sentence. */
   String sentence(String runs) {
     return runs + ": " + words + " (" + rule + ").";

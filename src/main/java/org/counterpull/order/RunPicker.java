@@ -4,10 +4,12 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -31,6 +33,7 @@ final class RunPicker {
   private final Map<String, Integer> runsIn = new TreeMap<>();
   private final List<String> reasons = new ArrayList<>();
   private final List<String> alike = new ArrayList<>();
+  private final Set<RunCriterion> criteria = EnumSet.noneOf(RunCriterion.class);
   private RunCriterion alikeBy = RunCriterion.NAME;
   private Vector3D momentJMm = Vector3D.ZERO;
 
@@ -168,7 +171,13 @@ final class RunPicker {
     return RunCriterion.NAME;
   }
 
+  /** What decided somewhere between two runs. */
+  Set<RunCriterion> criteria() {
+    return criteria;
+  }
+
   private void note(Step step, RunCriterion by) {
+    criteria.add(by);
     if (by != alikeBy) {
       tellAlike();
       alikeBy = by;

@@ -16,6 +16,7 @@ import org.counterpull.jointplan.RunPlan;
  *     hide a run, the joints that close over a captive piece, the runs that close a cavity
  * @param turn place in the natural order among steps of the same sort, lowest first
  * @param run the run, for a weld
+ * @param cause id of the rule that put it there; empty for what the weldment itself asks for
  */
 record Step(
     StepTag tag,
@@ -25,7 +26,8 @@ record Step(
     Optional<String> subject,
     Set<String> links,
     int turn,
-    Optional<RunPlan> run) {
+    Optional<RunPlan> run,
+    String cause) {
   Step {
     parts = Set.copyOf(parts);
     links = Set.copyOf(links);

@@ -6,22 +6,30 @@ import java.util.Locale;
  * What a rule can speak of: sorts of steps, finer than {@link Operation.Kind}. In the order in
  * which steps are taken when no rule decides.
  */
-enum StepTag {
+public enum StepTag {
+  MAKE_SAFE(Operation.Kind.STRIP),
   CUT(Operation.Kind.CUT),
   BEVEL(Operation.Kind.BEVEL),
   DRILL(Operation.Kind.DRILL),
   VENT(Operation.Kind.DRILL),
+  TRIAL(Operation.Kind.TACK),
   STRIP_COATING(Operation.Kind.STRIP),
   REMOVE_SENSITIVE(Operation.Kind.STRIP),
+  DEGREASE(Operation.Kind.CLEAN),
   CLEAN(Operation.Kind.CLEAN),
   SUPPORT(Operation.Kind.FIT),
   FIT(Operation.Kind.FIT),
   INSERT(Operation.Kind.INSERT),
   THROUGH_ROD(Operation.Kind.FIT),
+  PAIR_PIN(Operation.Kind.FIT),
+  DUMMY_BAR(Operation.Kind.FIT),
   FIXTURE(Operation.Kind.FIT),
+  PROP(Operation.Kind.FIT),
+  RETURN_CLAMP(Operation.Kind.FIT),
   MASK(Operation.Kind.MASK),
   PREHEAT_FOR_TACKS(Operation.Kind.PREHEAT),
   TACK(Operation.Kind.TACK),
+  BRACE(Operation.Kind.TACK),
   CHECK_DATUM(Operation.Kind.MEASURE),
   WELD(Operation.Kind.WELD),
   FIRE_WATCH(Operation.Kind.WATCH),
@@ -29,14 +37,23 @@ enum StepTag {
   RELEASE(Operation.Kind.RELEASE),
   COOL(Operation.Kind.COOL),
   REMOVE_ROD(Operation.Kind.RELEASE),
+  UNBRACE(Operation.Kind.RELEASE),
+  REMOVE_DUMMY(Operation.Kind.RELEASE),
   UNMASK(Operation.Kind.DRESS),
   MEASURE_COLD(Operation.Kind.MEASURE),
   STRAIGHTEN(Operation.Kind.DRESS),
   REAM(Operation.Kind.DRESS),
   CHASE(Operation.Kind.DRESS),
   REFIT(Operation.Kind.REFIT),
+  GALVANISE(Operation.Kind.PAINT),
   PAINT(Operation.Kind.PAINT),
-  FIT_NIPPLE(Operation.Kind.REFIT);
+  FIT_NIPPLE(Operation.Kind.REFIT),
+  FIT_PIN(Operation.Kind.REFIT),
+  GREASE(Operation.Kind.REFIT),
+  TRY_SWING(Operation.Kind.MEASURE),
+  UNPROP(Operation.Kind.RELEASE),
+  RECONNECT(Operation.Kind.REFIT),
+  LOOK_AGAIN(Operation.Kind.WATCH);
 
   private final Operation.Kind kind;
 
@@ -49,7 +66,7 @@ enum StepTag {
   }
 
   /** The words used in rules and times: {@code check datum}. */
-  String words() {
+  public String words() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 

@@ -20,6 +20,7 @@ final class Steps {
   private final Map<String, Contact> contacts = new TreeMap<>();
   private final FitOrder fitOrder;
   private final HingeRows rows;
+  private final Ways ways;
   private final List<Step> steps = new ArrayList<>();
 
   private Steps(Weldment weldment, List<JointPlan> joints, List<Contact> contacts) {
@@ -27,6 +28,7 @@ final class Steps {
     this.joints = joints;
     this.fitOrder = FitOrder.of(weldment);
     this.rows = new HingeRows(weldment);
+    this.ways = new Ways(weldment);
     contacts.forEach(contact -> this.contacts.put(contact.joint(), contact));
     joints.forEach(plan -> this.contacts.putIfAbsent(plan.joint().name(), plan.contact()));
   }
@@ -37,6 +39,8 @@ final class Steps {
     PartSteps.add(all);
     JointSteps.add(all);
     FeatureSteps.add(all);
+    PinSteps.add(all);
+    AddedStep.add(all);
     FixtureSteps.add(all);
     ClosingSteps.add(all);
     return List.copyOf(all.steps);
@@ -56,6 +60,10 @@ final class Steps {
 
   FitOrder fitOrder() {
     return fitOrder;
+  }
+
+  Ways ways() {
+    return ways;
   }
 
   HingeRows rows() {
@@ -95,6 +103,7 @@ final class Steps {
     private List<String> cautions = List.of();
     private int turn;
     private double activeS;
+    private String cause = "";
 
     Draft(StepTag tag, String subject, String what, String where) {
       this.tag = tag;
@@ -143,6 +152,11 @@ final class Steps {
       return this;
     }
 
+    Draft cause(String rule) {
+      cause = rule;
+      return this;
+    }
+
     /** Active time as that many times the time of one. */
     Draft times(int count) {
       activeS *= count;
@@ -153,7 +167,7 @@ final class Steps {
       Operation operation =
           new Operation(
               id, tag.kind(), what, where, place, why, cautions, activeS, Optional.empty());
-      return new Step(tag, operation, parts, joint, subject, links, turn, Optional.empty());
+      return new Step(tag, operation, parts, joint, subject, links, turn, Optional.empty(), cause);
     }
   }
 }

@@ -10,18 +10,24 @@ import org.counterpull.jointplan.RunPlan;
  * @param precedence every rule that bound the order
  * @param runs in the order in which they are welded
  * @param orderReasons why the runs are in this order, in sentences
+ * @param rules every rule that had a say
+ * @param accessLost what no tool gets to any more after which step
  */
 public record WorkOrder(
     List<Timed> operations,
     List<Precedence> precedence,
     List<RunPlan> runs,
-    List<String> orderReasons)
+    List<String> orderReasons,
+    List<AppliedRule> rules,
+    List<AccessLost> accessLost)
     implements OrderResult {
   public WorkOrder {
     operations = List.copyOf(operations);
     precedence = List.copyOf(precedence);
     runs = List.copyOf(runs);
     orderReasons = List.copyOf(orderReasons);
+    rules = List.copyOf(rules);
+    accessLost = List.copyOf(accessLost);
   }
 
   /** From the beginning to the end of the last step, s. */

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
+import org.counterpull.order.AccessLost;
+import org.counterpull.order.AppliedRule;
 import org.counterpull.order.Precedence;
 import org.counterpull.order.Timed;
 import org.counterpull.quantity.Computed;
+import org.counterpull.swing.SwingResult;
 import org.counterpull.weldment.Check;
 import org.counterpull.weldment.Weldment;
 
@@ -27,6 +30,7 @@ import org.counterpull.weldment.Weldment;
  * @param consumables what is used up
  * @param cost what it costs; empty without prices
  * @param checks what must come out true
+ * @param practice rules that had a say, access that is lost, what swings
  * @param heat temperatures over the job; empty where the waits come from closed forms
  */
 public record Plan(
@@ -43,6 +47,7 @@ public record Plan(
     Consumables consumables,
     Optional<Cost> cost,
     List<CheckPlan> checks,
+    Practice practice,
     Optional<PlanHeat> heat) {
 
   public Plan {
@@ -54,6 +59,24 @@ public record Plan(
     precedence = List.copyOf(precedence);
     orderReasons = List.copyOf(orderReasons);
     checks = List.copyOf(checks);
+  }
+
+  /**
+   * What practice says of the job.
+   *
+   * @param rules every rule that had a say
+   * @param accessLost what no tool gets to any more after which step
+   * @param swings what turns about a hinge axis
+   */
+  public record Practice(
+      List<AppliedRule> rules, List<AccessLost> accessLost, List<SwingResult> swings) {
+    public static final Practice NONE = new Practice(List.of(), List.of(), List.of());
+
+    public Practice {
+      rules = List.copyOf(rules);
+      accessLost = List.copyOf(accessLost);
+      swings = List.copyOf(swings);
+    }
   }
 
   /**

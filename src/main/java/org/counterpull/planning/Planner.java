@@ -14,16 +14,16 @@ import org.counterpull.heatjob.SuperposedWaits;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
 import org.counterpull.order.DutyCycles;
-import org.counterpull.order.HeatLedger;
 import org.counterpull.order.OrderCycle;
 import org.counterpull.order.OrderPlanner;
 import org.counterpull.order.OrderResult;
-import org.counterpull.order.WaitModel;
 import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Refusal;
 import org.counterpull.plan.PlanHeat;
 import org.counterpull.procedure.ProcedureBook;
+import org.counterpull.swing.SwingResult;
+import org.counterpull.swing.Swings;
 import org.counterpull.weldment.Weldment;
 
 /** From a sound weldment to its plan. The same weldment and seed give the same plan. */
@@ -67,16 +67,18 @@ public final class Planner {
       Optional<Resolution> verifiedAt,
       Progress progress) {
     JointPlanner jointPlanner = new JointPlanner(weldment, procedures);
-    List<JointPlan> joints =
-        contacts.stream().map(c -> jointPlanner.plan(weldment.joint(c.joint()), c)).toList();
-    List<Refusal> refusals = new ArrayList<>(Refusals.of(weldment, joints));
+    List<SwingResult> swings = Swings.of(weldment);
+    Reachable reachable = Reachable.of(weldment, contacts, jointPlanner, seed);
+    List<JointPlan> joints = reachable.joints();
+    List<Refusal> refusals = new ArrayList<>(Refusals.of(weldment, joints, swings));
     Optional<Resolution> heated = verifiedAt.filter(r -> anyPass(joints));
     Optional<SuperposedWaits> superposed =
         heated.map(r -> SuperposedWaits.of(weldment, contacts, joints));
-    WaitModel waits =
-        superposed.map(WaitModel.class::cast).orElseGet(() -> HeatLedger.of(weldment, joints));
     OrderResult result =
-        new OrderPlanner(waits, DutyCycles.of(weldment)).plan(weldment, joints, contacts);
+        superposed
+            .map(waits -> new OrderPlanner(waits, DutyCycles.of(weldment)))
+            .map(planner -> planner.plan(weldment, joints, contacts))
+            .orElse(reachable.order());
     WorkOrder order;
     Optional<PlanHeat> heat = Optional.empty();
     if (result instanceof OrderCycle cycle) {
@@ -86,7 +88,7 @@ public final class Planner {
               "these rules go round in a circle, which is a fault of the design: "
                   + String.join("; ", cycle.inWords()),
               String.join("; ", cycle.remedies())));
-      order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of());
+      order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of(), List.of(), List.of());
     } else if (superposed.isPresent()) {
       Verification verification =
           new Verification(weldment, contacts, joints, heated.get(), superposed.get());
@@ -112,6 +114,7 @@ public final class Planner {
         used,
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
         weldment.checks().stream().map(check -> CheckPlans.of(weldment, check)).toList(),
+        new Plan.Practice(done.rules(), done.accessLost(), swings),
         heat);
   }
 

@@ -3,6 +3,7 @@ package org.counterpull.planning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.counterpull.caution.Never;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.Verdict;
@@ -10,6 +11,7 @@ import org.counterpull.plan.Plan.Refusal;
 import org.counterpull.steel.Family;
 import org.counterpull.steel.Grade;
 import org.counterpull.steel.Grades;
+import org.counterpull.swing.SwingResult;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMaterial.Certainty;
 import org.counterpull.weldment.Weldment;
@@ -18,10 +20,17 @@ import org.counterpull.weldment.Weldment;
 final class Refusals {
   private Refusals() {}
 
-  static List<Refusal> of(Weldment weldment, List<JointPlan> joints) {
+  static List<Refusal> of(Weldment weldment, List<JointPlan> joints, List<SwingResult> swings) {
     List<Refusal> refusals = new ArrayList<>();
     for (Part part : weldment.parts()) {
       material(part, refusals);
+    }
+    refusals.addAll(Never.of(weldment));
+    refusals.addAll(CurrentPath.of(weldment, joints));
+    for (SwingResult swing : swings) {
+      swing
+          .faults()
+          .forEach(f -> refusals.add(new Refusal(swing.swing().name(), f.why(), f.wayForward())));
     }
     for (JointPlan joint : joints) {
       joint(joint, refusals);

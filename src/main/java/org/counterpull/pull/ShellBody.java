@@ -25,7 +25,7 @@ public final class ShellBody implements ElasticBody {
   private final int[] firstUnknown;
   private final LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver;
   private final int unknowns;
-  private final double[][] flexibility;
+  private double[][] flexibility;
 
   /**
    * A plate.
@@ -41,7 +41,6 @@ public final class ShellBody implements ElasticBody {
     this.unknowns = 6 * (mesh.nodes().size() - 1);
     this.firstUnknown = number();
     this.solver = factorise();
-    this.flexibility = condense();
   }
 
   @Override
@@ -54,8 +53,12 @@ public final class ShellBody implements ElasticBody {
     return mesh.nodes().get(exposed[node]);
   }
 
+  /** Worked out when it is first asked for: who only strains the body doesn't pay for it. */
   @Override
   public double[][] flexibility() {
+    if (flexibility == null) {
+      flexibility = condense();
+    }
     return flexibility;
   }
 

@@ -2,18 +2,24 @@ package org.counterpull.reading;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.quantity.QuantityParser;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Probe;
+import org.counterpull.weldment.RunGiven.OnPart;
 
 /** Reads features and probes: things at a place on a part. */
 final class FeatureReading {
   private static final Pattern ISO_286 = Pattern.compile("[A-Za-z]{1,2}\\d{1,2}");
   private static final double OUTSIDE_MM = 50;
+
+  /** How far a bead may be drawn outside of the part that it lies on. */
+  private static final double BEAD_OUTSIDE_MM = 1;
 
   private final List<String> parts;
   private final Map<String, Box> boxes;
@@ -39,7 +45,8 @@ final class FeatureReading {
                     Arrays.stream(Feature.Kind.values())
                         .filter(k -> k.words().equals(w))
                         .findFirst());
-    Optional<Vector3D> at = fields.get("at").flatMap(v -> v.point().flatMap(p -> onPart(v, p, on)));
+    Optional<Vector3D> at =
+        fields.get("at").flatMap(v -> v.point().flatMap(p -> onPart(v, p, on, OUTSIDE_MM)));
     Optional<Vector3D> axis = fields.choice("axis").flatMap(FeatureReading::axis);
     Optional<Double> diameter = fields.size("diameter");
     Optional<Double> length = fields.size("length");
@@ -61,7 +68,11 @@ final class FeatureReading {
               + " mm",
           "a pin smaller than the bore");
     }
-    if (on.isEmpty() || kind.isEmpty()) {
+    Optional<List<Feature.State>> states =
+        fields.has("state")
+            ? fields.get("state").flatMap(v -> v.all(FeatureReading::state))
+            : Optional.of(List.of());
+    if (on.isEmpty() || kind.isEmpty() || states.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -77,14 +88,39 @@ final class FeatureReading {
             material,
             limit,
             pin,
-            removable));
+            removable,
+            new TreeSet<>(states.get())));
   }
 
   Optional<Probe> probe(String name, Fields fields) {
     Optional<String> on = fields.get("on").flatMap(v -> v.known(parts, "part"));
-    Optional<Vector3D> at =
-        fields.get("at").flatMap(v -> v.point().flatMap(p -> onPart(v, p, on.map(List::of))));
+    Optional<Vector3D> at = place(fields, "at", on, OUTSIDE_MM);
     return on.flatMap(part -> at.map(point -> new Probe(name, part, point)));
+  }
+
+  /** A bead of its own on a part. */
+  Optional<OnPart> bead(Fields fields) {
+    for (String key : List.of("from", "to")) {
+      if (!fields.has(key)) {
+        return fields.problem(
+            key + " is missing: a bead on a part runs from a point to another",
+            key + ": [50, 75, 12], from the left front bottom corner of the part");
+      }
+    }
+    Optional<String> on = fields.get("on").flatMap(v -> v.known(parts, "part"));
+    Optional<Vector3D> from = place(fields, "from", on, BEAD_OUTSIDE_MM);
+    Optional<Vector3D> to = place(fields, "to", on, BEAD_OUTSIDE_MM);
+    if (from.isPresent() && to.isPresent() && from.get().distance(to.get()) < 1) {
+      return fields.problem("to", "the bead is shorter than 1 mm", "another place than from");
+    }
+    return on.flatMap(part -> from.flatMap(f -> to.map(t -> new OnPart(part, f, t))));
+  }
+
+  private Optional<Vector3D> place(
+      Fields fields, String key, Optional<String> on, double outsideMm) {
+    return fields
+        .get(key)
+        .flatMap(v -> v.point().flatMap(p -> onPart(v, p, on.map(List::of), outsideMm)));
   }
 
   private Optional<List<String>> parts(Fields fields) {
@@ -110,7 +146,8 @@ final class FeatureReading {
   }
 
   /** From the corner of the part's box to the axes of the part. */
-  private Optional<Vector3D> onPart(Value value, Vector3D corner, Optional<List<String>> on) {
+  private Optional<Vector3D> onPart(
+      Value value, Vector3D corner, Optional<List<String>> on, double outsideMm) {
     if (on.isEmpty() || !boxes.keySet().containsAll(on.get())) {
       return Optional.empty();
     }
@@ -120,9 +157,11 @@ final class FeatureReading {
         return value.problem(
             "one place for parts of different sections", "a feature for each section");
       }
-      if (!near(corner, boxes.get(other))) {
+      if (!near(corner, boxes.get(other), outsideMm)) {
         return value.problem(
-            "the place is more than 50 mm outside "
+            "the place is more than "
+                + Value.shortest(outsideMm)
+                + " mm outside "
                 + other
                 + ", which is "
                 + words(boxes.get(other)),
@@ -132,14 +171,14 @@ final class FeatureReading {
     return Optional.of(corner.subtract(box.cornerToOrigin()));
   }
 
-  private static boolean near(Vector3D p, Box box) {
-    return within(p.getX(), box.lengthMm())
-        && within(p.getY(), box.acrossMm())
-        && within(p.getZ(), box.upMm());
+  private static boolean near(Vector3D p, Box box, double outsideMm) {
+    return within(p.getX(), box.lengthMm(), outsideMm)
+        && within(p.getY(), box.acrossMm(), outsideMm)
+        && within(p.getZ(), box.upMm(), outsideMm);
   }
 
-  private static boolean within(double place, double extent) {
-    return place >= -OUTSIDE_MM && place <= extent + OUTSIDE_MM;
+  private static boolean within(double place, double extent, double outsideMm) {
+    return place >= -outsideMm && place <= extent + outsideMm;
   }
 
   private static String words(Box box) {
@@ -149,6 +188,10 @@ final class FeatureReading {
         + " x "
         + Value.shortest(box.upMm())
         + " mm";
+  }
+
+  private static Optional<Feature.State> state(Value value) {
+    return value.choice(Words.STATES).map(w -> Feature.State.valueOf(w.toUpperCase(Locale.ROOT)));
   }
 
   private static Optional<Vector3D> axis(String word) {

@@ -25,7 +25,7 @@ final class FileKeys {
               new Key(
                   "include",
                   Form.INCLUDE,
-                  "a file, or a list of files, with what a shop keeps: machines, fixtures, prices, surroundings; a path from this file's folder",
+                  "a file, or a list of files, with what a shop keeps: machines, fixtures, rules, prices, surroundings, calibration; a path from this file's folder",
                   "nothing",
                   "shop.yaml"),
               new Key(
@@ -77,11 +77,29 @@ final class FileKeys {
                   "no cost is worked out",
                   "{currency: EUR, labour: 45}"),
               new Key(
+                  "calibration",
+                  Form.named("calibration"),
+                  "what the shop measured about its own welds, by name",
+                  "the published bands",
+                  "mag: {process: mag, angle: 1.15, angle within: 1.21}"),
+              new Key(
                   "before",
                   Form.list("before"),
                   "rules of your own about what is done before what",
                   "none",
                   "[{first: seal, then: lug, because: it would melt}]"),
+              new Key(
+                  "rules",
+                  Form.named("rule"),
+                  "rules of order of your own about sorts of steps, by name",
+                  "none",
+                  "chips: {first: ream, then: unmask, because: chips spoil it}"),
+              new Key(
+                  "swings",
+                  Form.named("swing"),
+                  "what turns about a hinge axis, by name",
+                  "nothing turns",
+                  "cover: {moves: back-rail, about: knuckle-1, to: 95 deg}"),
               new Key(
                   "order",
                   Form.ORDER,
@@ -116,12 +134,16 @@ final class FileKeys {
           WorkKeys.FIXTURE,
           ShopKeys.SURROUNDINGS,
           ShopKeys.PRICES,
+          ShopKeys.CALIBRATION,
           JointKeys.BEFORE,
           JointKeys.ORDER,
           JointKeys.PROBE,
           JointKeys.RUN,
           JointKeys.HEAT,
-          JointKeys.SHRINKAGE);
+          JointKeys.SHRINKAGE,
+          MotionKeys.SWING,
+          MotionKeys.CYLINDER,
+          MotionKeys.RULE);
 
   private FileKeys() {}
 }

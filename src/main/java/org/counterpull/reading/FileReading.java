@@ -8,10 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.counterpull.weldment.Before;
+import org.counterpull.weldment.Calibration;
 import org.counterpull.weldment.Check;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Joint;
+import org.counterpull.weldment.OwnRule;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMaterial;
 import org.counterpull.weldment.Prices;
@@ -19,6 +21,7 @@ import org.counterpull.weldment.Probe;
 import org.counterpull.weldment.RunGiven;
 import org.counterpull.weldment.ShopMachine;
 import org.counterpull.weldment.Surroundings;
+import org.counterpull.weldment.Swing;
 import org.counterpull.weldment.Weldment;
 import org.counterpull.weldment.WrittenOrder;
 
@@ -37,7 +40,8 @@ final class FileReading {
       List<ShopMachine> machines,
       List<String> machineNames,
       Surroundings surroundings,
-      Optional<Prices> prices) {}
+      Optional<Prices> prices,
+      List<Calibration> calibrations) {}
 
   /** What is read of the things on parts. */
   private record Work(
@@ -66,9 +70,19 @@ final class FileReading {
     List<Joint> read = joints.read(jointReading::read);
     Work work = work(file, parts.names(), drafts);
     List<Before> before = new BeforeReading(kinds(joints, parts, work), read).read(file);
-    SequenceReading sequence = new SequenceReading(joints.names(), read);
+    SequenceReading sequence =
+        new SequenceReading(
+            joints.names(),
+            read,
+            Section.of(file, "runs", JointKeys.RUN),
+            new FeatureReading(parts.names(), boxes(drafts)));
     Optional<WrittenOrder> order = sequence.order(file);
-    List<RunGiven> runs = sequence.runs(Section.of(file, "runs", JointKeys.RUN));
+    List<RunGiven> runs = sequence.runs();
+    MotionReading motion = new MotionReading(parts.names());
+    List<Swing> swings =
+        Section.of(file, "swings", MotionKeys.SWING).namesChecked().read(motion::swing);
+    List<OwnRule> rules =
+        Section.of(file, "rules", MotionKeys.RULE).namesChecked().read(MotionReading::rule);
     jointReading.ties().ifPresent(ties -> checkGraph(parts, drafts, ties));
     List<Part> placed = Placements.resolve(parts, book, drafts);
     if (!book.problems().isEmpty()) {
@@ -89,7 +103,10 @@ final class FileReading {
             order,
             runs,
             work.probes(),
-            book.assumptions()));
+            book.assumptions(),
+            shop.calibrations(),
+            rules,
+            swings));
   }
 
   private static Shop shop(Fields file) {
@@ -98,7 +115,10 @@ final class FileReading {
         machines.read(MachineReading::read),
         machines.names(),
         ShopReading.surroundings(file),
-        ShopReading.prices(file));
+        ShopReading.prices(file),
+        Section.of(file, "calibration", ShopKeys.CALIBRATION)
+            .namesChecked()
+            .read(CalibrationReading::read));
   }
 
   private static Work work(Fields file, List<String> parts, List<PartDraft> drafts) {

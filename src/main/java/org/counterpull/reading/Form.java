@@ -22,6 +22,7 @@ record Form(String word, List<String> choices) {
   static final Form FORCE = new Form("force");
   static final Form TIME = new Form("time");
   static final Form ANGLE = new Form("angle");
+  static final Form PRESSURE = new Form("pressure");
   static final Form MASS = new Form("mass");
   static final Form HEAT = new Form("heat per length");
   static final Form NUMBER = new Form("number");

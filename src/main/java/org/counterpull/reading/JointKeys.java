@@ -135,6 +135,19 @@ final class JointKeys {
           "what is fixed on a run",
           List.of(
               new Key(
+                  "on",
+                  Form.NAME,
+                  "the part that a bead of your own lies on, which joins nothing",
+                  "the run is one of a joint",
+                  "plate"),
+              new Key(
+                  "from",
+                  Form.POINT,
+                  "where such a bead begins, in part axes, from the left front bottom corner of the part's box",
+                  "needed with on",
+                  "[50, 75, 12]"),
+              new Key("to", Form.POINT, "where it ends", "needed with on", "[250, 75, 12]"),
+              new Key(
                   "heat",
                   Form.group("heat"),
                   "heat and speed instead of a procedure",
@@ -155,16 +168,36 @@ final class JointKeys {
               new Key(
                   "net",
                   Form.HEAT,
-                  "heat that stays in the metal, J/mm; net or arc",
-                  "needed, or arc",
+                  "heat that stays in the metal, J/mm; net, arc, power, or volts and amps",
+                  "needed, or another",
                   "600"),
               new Key(
                   "arc",
                   Form.HEAT,
                   "volts times amperes over speed, J/mm",
-                  "needed, or net",
+                  "needed, or another",
                   "750"),
-              new Key("travel", Form.SPEED, "travel speed; mm/s", Key.NEEDED, "5 mm/s")));
+              new Key(
+                  "power",
+                  Form.TEXT,
+                  "power that stays in the metal; W",
+                  "needed, or another",
+                  "3000"),
+              new Key("volts", Form.TEXT, "of the arc; V", "needed, or another", "24"),
+              new Key("amps", Form.TEXT, "of the arc; A", "needed with volts", "160"),
+              new Key(
+                  "efficiency",
+                  Form.NUMBER,
+                  "share of the arc's energy that stays in the metal; with arc, or volts and amps",
+                  "of the process",
+                  "0.8"),
+              new Key("travel", Form.SPEED, "travel speed; mm/s", Key.NEEDED, "5 mm/s"),
+              new Key(
+                  "source",
+                  Form.TEXT,
+                  "even power in a box that moves with the arc: along, across, deep",
+                  "the size of the bead",
+                  "box 8 x 8 x 4")));
 
   static final KeyTable SHRINKAGE =
       new KeyTable(

@@ -23,7 +23,7 @@ final class MachineReading {
 
   static Optional<ShopMachine> read(String name, Fields fields) {
     Optional<List<WeldingProcess>> processes =
-        fields.get("process").flatMap(v -> v.all(MachineReading::process));
+        fields.get("process").flatMap(v -> v.all(Words::process));
     Optional<double[]> range = fields.get("current").flatMap(RatingPlate::range);
     Optional<PlateDuty> duty = fields.get("duty").flatMap(v -> RatingPlate.duty(v, range));
     Optional<Supply> supply = fields.get("supply").flatMap(RatingPlate::supply);
@@ -62,16 +62,6 @@ final class MachineReading {
                 gas.get()),
             place,
             designations(fields, "electrodes")));
-  }
-
-  private static Optional<WeldingProcess> process(Value value) {
-    Optional<String> text = value.text();
-    Optional<WeldingProcess> process = text.flatMap(WeldingProcess::parse);
-    return text.isPresent() && process.isEmpty()
-        ? value.problem(
-            Problems.quote(text.get()) + " is no welding process known here",
-            Problems.didYouMean(text.get(), WeldingProcess.allWords()))
-        : process;
   }
 
   private static Optional<Conversion> conversion(Fields fields) {

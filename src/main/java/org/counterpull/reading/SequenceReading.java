@@ -5,12 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.counterpull.quantity.Dimension;
 import org.counterpull.quantity.QuantityParser;
 import org.counterpull.space.Face;
 import org.counterpull.weldment.Joint;
 import org.counterpull.weldment.RunGiven;
-import org.counterpull.weldment.RunGiven.Heat;
 import org.counterpull.weldment.RunGiven.Shrinkage;
 import org.counterpull.weldment.WrittenOrder;
 import org.counterpull.weldment.WrittenOrder.Step;
@@ -21,10 +19,38 @@ final class SequenceReading {
 
   private final List<String> jointNames;
   private final List<Joint> joints;
+  private final Section given;
+  private final FeatureReading places;
 
-  SequenceReading(List<String> jointNames, List<Joint> joints) {
+  /**
+   * Reads runs and their order.
+   *
+   * @param given the section of runs, which may name beads of their own
+   * @param places reads points on parts
+   */
+  SequenceReading(
+      List<String> jointNames, List<Joint> joints, Section given, FeatureReading places) {
     this.jointNames = jointNames;
     this.joints = joints;
+    this.given = given;
+    this.places = places;
+  }
+
+  /** A run of a joint, or a bead that the file lays on a part. */
+  private Optional<String> run(Value value) {
+    Optional<String> bead =
+        value.node() instanceof Node.Scalar name && bead(name.text())
+            ? Optional.of(name.text())
+            : Optional.empty();
+    return bead.or(() -> RunName.check(value, jointNames, joints));
+  }
+
+  private boolean bead(String name) {
+    return given.names().contains(name)
+        && given
+            .entry(name)
+            .filter(e -> e.value() instanceof Node.Table table && table.entry("on").isPresent())
+            .isPresent();
   }
 
   Optional<WrittenOrder> order(Fields file) {
@@ -55,14 +81,14 @@ final class SequenceReading {
 
   private Optional<Step> step(Value value) {
     if (!(value.node() instanceof Node.Table)) {
-      return RunName.check(value, jointNames, joints)
+      return run(value)
           .map(run -> new Step(run, Optional.empty(), Optional.empty(), Optional.empty()));
     }
     return value.fields(JointKeys.ORDER).flatMap(this::step);
   }
 
   private Optional<Step> step(Fields fields) {
-    Optional<String> run = fields.get("run").flatMap(v -> RunName.check(v, jointNames, joints));
+    Optional<String> run = fields.get("run").flatMap(this::run);
     Optional<Face> from = fields.choice("from").flatMap(Words::face);
     Optional<Double> start = time(fields, "start");
     Optional<Double> pause = time(fields, "pause");
@@ -76,61 +102,55 @@ final class SequenceReading {
     return fields.get(key).flatMap(v -> v.quantity(QuantityParser::parseTimeS, 0, LONGEST_S, "s"));
   }
 
-  List<RunGiven> runs(Section section) {
-    List<RunGiven> given = new ArrayList<>();
-    for (String name : section.names()) {
-      section
+  List<RunGiven> runs() {
+    List<RunGiven> read = new ArrayList<>();
+    for (String name : given.names()) {
+      given
           .entry(name)
           .ifPresent(
               e -> {
                 Node key = new Node.Scalar(e.keyPlace(), name, true);
-                Value run = new Value(section.book(), "runs." + name, key, "tab/front");
-                Value value = new Value(section.book(), "runs." + name, e.value(), "");
-                Optional<String> known = RunName.check(run, jointNames, joints);
+                Value run = new Value(given.book(), "runs." + name, key, "tab/front");
+                Value value = new Value(given.book(), "runs." + name, e.value(), "");
+                Optional<String> known = run(run);
                 Optional<Fields> fields = value.fields(JointKeys.RUN);
-                fields
-                    .map(f -> given(name, f))
-                    .filter(g -> known.isPresent())
-                    .ifPresent(given::add);
+                fields.map(f -> given(name, f)).filter(g -> known.isPresent()).ifPresent(read::add);
               });
     }
-    return given;
+    return read;
   }
 
-  private static RunGiven given(String name, Fields fields) {
+  private RunGiven given(String name, Fields fields) {
     if (!fields.has("heat") && !fields.has("shrinkage")) {
       fields.problem("nothing is fixed on this run", "heat: {net: 600, travel: 5 mm/s}");
     }
+    for (String key : List.of("from", "to")) {
+      if (!fields.has("on") && fields.has(key)) {
+        fields.problem(
+            key,
+            key + " is for a bead of its own on a part, and no part is named",
+            "on: a part; or leave from and to out for a run of a joint");
+      }
+    }
+    if (fields.has("on") && name.contains("/")) {
+      fields.problem(
+          "on",
+          "a run of a joint lies where its joint is",
+          "another name without /, for a bead of its own");
+    }
+    if (fields.has("on") && !fields.has("heat")) {
+      fields.problem(
+          "heat is missing: nothing else says how hot this bead is",
+          "heat: {net: 600, travel: 5 mm/s}");
+    }
     return new RunGiven(
         name,
-        fields.get("heat").flatMap(v -> v.fields(JointKeys.HEAT)).flatMap(SequenceReading::heat),
+        fields.get("heat").flatMap(v -> v.fields(JointKeys.HEAT)).flatMap(RunHeatReading::heat),
         fields
             .get("shrinkage")
             .flatMap(v -> v.fields(JointKeys.SHRINKAGE))
-            .map(SequenceReading::shrinkage));
-  }
-
-  private static Optional<Heat> heat(Fields fields) {
-    if (fields.has("net") == fields.has("arc")) {
-      return fields.problem(
-          fields.has("net") ? "net and arc are two different heats" : "net or arc is missing",
-          "net: 600 for heat in the metal, or arc: 750 for volts times amperes over speed");
-    }
-    boolean net = fields.has("net");
-    Optional<Double> heat =
-        fields
-            .get(net ? "net" : "arc")
-            .flatMap(v -> v.quantity(SequenceReading::jPerMm, 1, 20_000, "J/mm"));
-    Optional<Double> travel =
-        fields
-            .get("travel")
-            .flatMap(v -> v.quantity(QuantityParser::parseSpeedMmPerS, 0.1, 200, "mm/s"));
-    Heat.Kind kind = net ? Heat.Kind.NET : Heat.Kind.ARC;
-    return heat.flatMap(h -> travel.map(t -> new Heat(h, kind, t)));
-  }
-
-  private static double jPerMm(String text) {
-    return QuantityParser.parse(Dimension.HEAT_PER_LENGTH, text, "J/mm");
+            .map(SequenceReading::shrinkage),
+        fields.has("on") ? places.bead(fields) : Optional.empty());
   }
 
   private static Shrinkage shrinkage(Fields fields) {

@@ -111,7 +111,14 @@ final class ShopKeys {
                   Form.TRUTH,
                   "true when the weldment can be turned over",
                   "true",
-                  "false")));
+                  "false"),
+              new Key(
+                  "edge tools",
+                  Form.TEXTS,
+                  "what weld edges are cut with: grinder, saw, torch, mill, or a list; U and J forms"
+                      + " take a mill",
+                  "grinder",
+                  "[grinder, torch]")));
 
   static final KeyTable PRICES =
       new KeyTable(
@@ -125,5 +132,47 @@ final class ShopKeys {
               new Key("gas", Form.NUMBER, "a cubic metre of shielding gas", "0", "9"),
               new Key("energy", Form.NUMBER, "a kilowatt hour", "0", "0.3")));
 
+  static final KeyTable CALIBRATION =
+      new KeyTable(
+          "calibration",
+          "a calibration",
+          List.of(
+              new Key(
+                  "process",
+                  Form.TEXT,
+                  "the process that was measured: mma, mag, mig, fcaw, fcaw-s or tig",
+                  "every process",
+                  "mag"),
+              factor("angle", "angle", "1.15"),
+              within("angle", "1.21"),
+              factor("across", "transverse shrinkage", "0.92"),
+              within("across", "1.25"),
+              factor("along", "shrinkage force along a run", "1.05"),
+              within("along", "1.12"),
+              new Key(
+                  "from",
+                  Form.TEXT,
+                  "what was measured, in words",
+                  "not said",
+                  "tee of 8 mm with a fillet of 5 mm")));
+
   private ShopKeys() {}
+
+  private static Key factor(String effect, String meaning, String example) {
+    return new Key(
+        effect,
+        Form.NUMBER,
+        "factor on the published " + meaning + ", 0.05 to 20",
+        "as published",
+        example);
+  }
+
+  private static Key within(String effect, String example) {
+    return new Key(
+        effect + " within",
+        Form.NUMBER,
+        "90 % lies between the factor divided by this and multiplied with it, 1 to 10",
+        "needed beside " + effect,
+        example);
+  }
 }

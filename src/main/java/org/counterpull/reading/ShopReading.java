@@ -1,7 +1,9 @@
 package org.counterpull.reading;
 
+import java.util.List;
 import java.util.Optional;
 import org.counterpull.quantity.QuantityParser;
+import org.counterpull.weldment.EdgeTool;
 import org.counterpull.weldment.Prices;
 import org.counterpull.weldment.Surroundings;
 
@@ -26,6 +28,16 @@ final class ShopReading {
     if (silent || fields.isPresent() && !fields.get().has("turning over")) {
       book.assume("surroundings.turning over", "true: the weldment can be turned over");
     }
+    if (silent || fields.isPresent() && !fields.get().has("edge tools")) {
+      book.assume("surroundings.edge tools", "weld edges are cut with a grinder");
+    }
+    List<EdgeTool> tools =
+        fields
+            .flatMap(f -> f.get("edge tools"))
+            .flatMap(v -> v.all(item -> item.choice(Words.EDGE_TOOLS)))
+            .filter(words -> !words.isEmpty())
+            .map(words -> words.stream().distinct().map(Words::edgeTool).toList())
+            .orElse(List.of(EdgeTool.GRINDER));
     Optional<Double> ambient =
         fields
             .flatMap(f -> f.get("ambient"))
@@ -36,7 +48,8 @@ final class ShopReading {
         ambient.orElse(ROOM_C),
         film,
         fields.map(f -> f.truth("outdoors", false)).orElse(false),
-        fields.map(f -> f.truth("turning over", true)).orElse(true));
+        fields.map(f -> f.truth("turning over", true)).orElse(true),
+        tools);
   }
 
   static Optional<Prices> prices(Fields file) {

@@ -17,9 +17,17 @@ import org.counterpull.reading.Node.Table;
 final class Sources {
   private static final int MOST_FILES = 30;
   private static final List<String> SHARED =
-      List.of("machines", "fixtures", "prices", "surroundings");
+      List.of("machines", "fixtures", "rules", "prices", "surroundings", "calibration");
   private static final List<String> IN_INCLUDED =
-      List.of("units", "include", "machines", "fixtures", "prices", "surroundings");
+      List.of(
+          "units",
+          "include",
+          "machines",
+          "fixtures",
+          "rules",
+          "prices",
+          "surroundings",
+          "calibration");
 
   private final Notebook book;
   private final Map<Path, String> loaded = new LinkedHashMap<>();
@@ -159,7 +167,7 @@ final class Sources {
   }
 
   private void refuseTwice(Table one, Table other) {
-    for (String section : List.of("machines", "fixtures")) {
+    for (String section : List.of("machines", "fixtures", "rules", "calibration")) {
       if (inner(one, section).isPresent() && inner(other, section).isPresent()) {
         Table first = inner(one, section).get();
         for (Entry entry : inner(other, section).get().entries()) {

@@ -4,7 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.counterpull.arc.WeldingProcess;
+import org.counterpull.order.StepTag;
 import org.counterpull.space.Face;
+import org.counterpull.weldment.EdgeTool;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Joint.WeldKind;
@@ -31,10 +34,21 @@ final class Words {
       Arrays.stream(WeldKind.values()).filter(k -> k != WeldKind.AUTO).map(Words::weld).toList();
   static final List<String> FEATURES =
       Arrays.stream(Feature.Kind.values()).map(Feature.Kind::words).toList();
+  static final List<String> STATES =
+      Arrays.stream(Feature.State.values()).map(Feature.State::word).toList();
+  static final List<String> STEPS = Arrays.stream(StepTag.values()).map(StepTag::words).toList();
+  static final List<String> MATCHES = List.of("all", "same part", "same joint", "same subject");
   static final List<String> FIXTURES =
       Arrays.stream(Fixture.Kind.values()).map(Fixture.Kind::words).toList();
 
+  static final List<String> EDGE_TOOLS =
+      Arrays.stream(EdgeTool.values()).map(EdgeTool::word).toList();
+
   private Words() {}
+
+  static EdgeTool edgeTool(String word) {
+    return EdgeTool.valueOf(word.toUpperCase(Locale.ROOT));
+  }
 
   static Optional<Face> face(String word) {
     return Arrays.stream(Face.values()).filter(f -> f.word().equals(word)).findFirst();
@@ -46,5 +60,15 @@ final class Words {
 
   static String weld(WeldKind kind) {
     return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  static Optional<WeldingProcess> process(Value value) {
+    Optional<String> text = value.text();
+    Optional<WeldingProcess> process = text.flatMap(WeldingProcess::parse);
+    return text.isPresent() && process.isEmpty()
+        ? value.problem(
+            Problems.quote(text.get()) + " is no welding process known here",
+            Problems.didYouMean(text.get(), WeldingProcess.allWords()))
+        : process;
   }
 }

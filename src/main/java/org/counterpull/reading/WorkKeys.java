@@ -57,6 +57,12 @@ final class WorkKeys {
                   "false",
                   "true"),
               new Key(
+                  "state",
+                  Form.TEXTS,
+                  "what was done to a vessel or accumulator: open, drained, cleaned",
+                  "closed, full, dirty",
+                  "[open, drained, cleaned]"),
+              new Key(
                   "like",
                   Form.NAME,
                   "copies the entry of that name; keys written beside it win",

@@ -19,6 +19,7 @@ public final class FormulaRegistry {
               StockFormulas.all(),
               WeldFormulas.all(),
               StrengthFormulas.all(),
+              FitFormulas.all(),
               PowerFormulas.all(),
               ShrinkageFormulas.all()));
 

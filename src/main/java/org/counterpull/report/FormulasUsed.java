@@ -47,6 +47,10 @@ final class FormulasUsed {
     count(c.gasLitres(), c.energyKWh(), c.weldMetalKg(), c.massKg());
     plan.cost().ifPresent(k -> count(k.labour(), k.filler(), k.gas(), k.energy(), k.total()));
     plan.checks().forEach(check -> count(check.toleranceMm()));
+    plan.practice().swings().stream()
+        .flatMap(swing -> swing.positions().stream())
+        .flatMap(position -> position.drive().stream())
+        .forEach(d -> count(d.armMm(), d.pushN(), d.pullN(), d.neededN()));
   }
 
   /** By name. */

@@ -77,6 +77,7 @@ final class PlanJson {
     node.set("cost", plan.cost().<JsonNode>map(PlanJson::cost).orElse(JsonValues.NODES.nullNode()));
     node.set("checks", list(plan.checks(), PlanJson::check));
     node.set("heat", plan.heat().<JsonNode>map(HeatJson::of).orElse(JsonValues.NODES.nullNode()));
+    node.set("practice", PracticeJson.of(plan.practice()));
     node.set("formulas", list(formulas.uses(), PlanJson::formula));
     return node;
   }

@@ -8,12 +8,14 @@ import org.counterpull.machine.Verdict;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
 import org.counterpull.plan.Plan;
+import org.counterpull.swing.SwingResult;
 
 /** A plan as Markdown that reads as plain text, too. */
 final class PlanMarkdown {
   private final Plan plan;
   private final PlanWords words;
   private final PlanTables tables;
+  private final PracticeTables practice;
   private final FormulasUsed formulas;
   private final Measures measures;
   private final StringBuilder out = new StringBuilder();
@@ -24,6 +26,7 @@ final class PlanMarkdown {
     this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
+    practice = new PracticeTables(plan, measures);
   }
 
   String write() {
@@ -44,9 +47,12 @@ final class PlanMarkdown {
     table(tables.verdicts());
     words.alike().forEach(this::joints);
     section("Checks", tables.checks());
+    section("What no tool reaches any more", practice.access());
+    plan.practice().swings().forEach(this::swing);
     section("Strip, mask, drill, put back", tables.lists());
     section("What is used up", tables.consumables());
     section("Cost", tables.cost());
+    section("Rules that had a say", practice.rules());
     heading("Assumptions");
     plan.weldment().assumptions().forEach(a -> bullet(a.where() + ": " + a.what()));
     section("Where the numbers come from", PlanTables.formulas(formulas));
@@ -55,6 +61,12 @@ final class PlanMarkdown {
     line("");
     line(escaped(PlanWords.FOOT));
     return out.toString();
+  }
+
+  private void swing(SwingResult swing) {
+    heading("Swing of " + swing.swing().name());
+    practice.words(swing).forEach(this::bullet);
+    table(practice.drive(swing));
   }
 
   private void refusals() {

@@ -3,12 +3,15 @@ package org.counterpull.report;
 import java.util.List;
 import org.counterpull.drawing.PartMap;
 import org.counterpull.drawing.PlanHeatChart;
+import org.counterpull.drawing.SwingGraph;
+import org.counterpull.drawing.SwingPicture;
 import org.counterpull.drawing.TimeChart;
 import org.counterpull.drawing.WeldMap;
 import org.counterpull.markup.Markup;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Caution;
 import org.counterpull.plan.Plan.Refusal;
+import org.counterpull.swing.SwingResult;
 
 /**
  * A plan as one page that holds everything: it is read without a script and without a network, on
@@ -22,6 +25,7 @@ final class PlanPage {
   private final Plan plan;
   private final PlanWords words;
   private final PlanTables tables;
+  private final PracticeTables practice;
   private final FormulasUsed formulas;
   private final Measures measures;
 
@@ -31,6 +35,7 @@ final class PlanPage {
     this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
+    practice = new PracticeTables(plan, measures);
   }
 
   String write() {
@@ -52,10 +57,13 @@ final class PlanPage {
         PageParts.section(
             "machines", "What each machine can weld", PageParts.table(tables.verdicts())));
     section(out, "checks", "Checks", tables.checks());
+    section(out, "access", "What no tool reaches any more", practice.access());
+    plan.practice().swings().forEach(swing -> out.add(swing(swing)));
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());
     section(out, "use", "What is used up", tables.consumables());
     section(out, "cost", "Cost", tables.cost());
     out.add(why());
+    section(out, "rules", "Rules that had a say", practice.rules());
     out.add(assumptions());
     section(out, "numbers", "Where the numbers come from", PlanTables.formulas(formulas));
     out.add(foot());
@@ -167,6 +175,22 @@ final class PlanPage {
     if (!table.isEmpty()) {
       out.add(PageParts.section(id, title, PageParts.table(table)));
     }
+  }
+
+  private Markup swing(SwingResult swing) {
+    Markup out = new Markup().add(PageParts.bullets(practice.words(swing)));
+    out.add(
+        PageParts.drawing(
+            SwingPicture.of(plan.weldment(), swing, WIDE_PX),
+            SwingPicture.of(plan.weldment(), swing, NARROW_PX)));
+    if (swing.swing().cylinder().isPresent()) {
+      out.add(PageParts.drawing(SwingGraph.of(swing, WIDE_PX), SwingGraph.of(swing, NARROW_PX)));
+      out.add(PageParts.table(practice.drive(swing)));
+    }
+    return PageParts.section(
+        "swing-" + plan.practice().swings().indexOf(swing),
+        "Swing of " + swing.swing().name(),
+        out);
   }
 
   private Markup why() {

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.plan.Plan;
+import org.counterpull.swing.SwingResult;
 
 /** What the terminal says of a plan, the most important first, in at most 100 columns. */
 final class PlanSummary {
@@ -16,6 +17,7 @@ final class PlanSummary {
   private final PlanWords words;
   private final PlanTables tables;
   private final Measures measures;
+  private final PracticeTables practice;
   private final StringBuilder out = new StringBuilder();
 
   PlanSummary(Plan plan, Measures measures) {
@@ -23,6 +25,7 @@ final class PlanSummary {
     this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
+    practice = new PracticeTables(plan, measures);
   }
 
   /** The summary; {@code files} say where the plan is. */
@@ -56,6 +59,17 @@ final class PlanSummary {
     if (!heat.isEmpty()) {
       head("temperatures");
       heat.forEach(line -> wrapped("  ", line));
+    }
+    for (SwingResult swing : plan.practice().swings()) {
+      head("swing");
+      practice.words(swing).forEach(words -> wrapped("  ", words));
+    }
+    if (!plan.practice().rules().isEmpty()) {
+      head("rules");
+      wrapped(
+          "  ",
+          plan.practice().rules().size()
+              + " rules had a say; the plan gives each with its reason.");
     }
     if (!plan.cautions().isEmpty()) {
       head("cautions");

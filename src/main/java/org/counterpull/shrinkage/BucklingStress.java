@@ -21,7 +21,7 @@ public final class BucklingStress {
       new Formula(
           "buckling-stress",
           "compressive stress at which the strip buckles",
-          "N/mm2",
+          "MPa",
           "from memory: S. Timoshenko and J. Gere, Theory of Elastic Stability, 1961");
 
   /** Coefficient of a panel that is supported along both long edges. */

@@ -201,6 +201,18 @@ public final class Solid {
     return box;
   }
 
+  /** Corners of each convex piece that fills it. */
+  public List<List<Vector3D>> pieceCorners() {
+    return pieces.stream().map(ConvexPiece::corners).toList();
+  }
+
+  /** Middle of the volume: the section's centroid half way between the ends there. */
+  public Vector3D middle() {
+    Vector2D c = section.centroid();
+    double w = (low.at(c.getX(), c.getY()) + high.at(c.getX(), c.getY())) / 2;
+    return point(c.getX(), c.getY(), w);
+  }
+
   /** Volume, mm3: area times the length at the section's centroid, exact for plane ends. */
   public double volumeMm3() {
     Vector2D c = section.centroid();

@@ -3,6 +3,7 @@ package org.counterpull.weldment;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -21,6 +22,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * @param limitC the highest temperature that the file allows there
  * @param turnsOnMm diameter of the pin that must turn in it
  * @param removable true when it can be taken out before welding
+ * @param states what the file says was done to a vessel
  */
 public record Feature(
     String name,
@@ -34,10 +36,59 @@ public record Feature(
     Optional<String> material,
     Optional<Double> limitC,
     Optional<Double> turnsOnMm,
-    boolean removable) {
+    boolean removable,
+    Set<State> states) {
 
   public Feature {
     parts = List.copyOf(parts);
+    states = Set.copyOf(states);
+  }
+
+  /** Something that nothing was said of as a vessel. */
+  public Feature(
+      String name,
+      Kind kind,
+      List<String> parts,
+      Optional<Vector3D> at,
+      Optional<Vector3D> axis,
+      Optional<Double> diameterMm,
+      Optional<Double> lengthMm,
+      Optional<String> tolerance,
+      Optional<String> material,
+      Optional<Double> limitC,
+      Optional<Double> turnsOnMm,
+      boolean removable) {
+    this(
+        name,
+        kind,
+        parts,
+        at,
+        axis,
+        diameterMm,
+        lengthMm,
+        tolerance,
+        material,
+        limitC,
+        turnsOnMm,
+        removable,
+        Set.of());
+  }
+
+  /** True for something that can hold a pressure or a residue. */
+  public boolean holdsSomething() {
+    return kind == Kind.VESSEL || kind == Kind.ACCUMULATOR || kind == Kind.GAS_STRUT;
+  }
+
+  /** What makes a vessel fit for heat; all three together. */
+  public enum State {
+    OPEN,
+    DRAINED,
+    CLEANED;
+
+    /** The word used in files. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   /** What a feature is. */
@@ -50,7 +101,10 @@ public record Feature(
     HOLE,
     GREASE_FITTING,
     COATING,
-    CAPTIVE_PIECE;
+    CAPTIVE_PIECE,
+    VESSEL,
+    ACCUMULATOR,
+    GAS_STRUT;
 
     /** The words used in files and on plans. */
     public String words() {

@@ -29,7 +29,8 @@ public record Fixture(
     THROUGH_ROD,
     SPACER,
     SUPPORT,
-    TABLE;
+    TABLE,
+    RETURN_CLAMP;
 
     /** The words used in files and on plans. */
     public String words() {

@@ -51,7 +51,14 @@ public record Joint(
     FLARE_BEVEL,
     FLARE_V,
     U,
-    J
+    J,
+    /** A V with a broad root face. */
+    Y,
+    DOUBLE_U,
+    DOUBLE_J,
+    /** Steep flanks and a wide gap on a backing strip. */
+    STEEP_V,
+    STEEP_BEVEL
   }
 
   /** A weld size from the file: leg z or throat a, in mm; the two are never mixed up. */

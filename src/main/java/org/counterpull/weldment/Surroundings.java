@@ -1,5 +1,6 @@
 package org.counterpull.weldment;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -10,6 +11,22 @@ import java.util.Optional;
  *     left out)
  * @param outdoors true when wind can reach the arc
  * @param canBeTurned true when the weldment can be turned over while it is welded
+ * @param edgeTools what weld edges are cut with; at least one
  */
 public record Surroundings(
-    double ambientC, Optional<Double> filmWPerM2K, boolean outdoors, boolean canBeTurned) {}
+    double ambientC,
+    Optional<Double> filmWPerM2K,
+    boolean outdoors,
+    boolean canBeTurned,
+    List<EdgeTool> edgeTools) {
+
+  public Surroundings {
+    edgeTools = List.copyOf(edgeTools);
+  }
+
+  /** A shop that cuts edges with a grinder. */
+  public Surroundings(
+      double ambientC, Optional<Double> filmWPerM2K, boolean outdoors, boolean canBeTurned) {
+    this(ambientC, filmWPerM2K, outdoors, canBeTurned, List.of(EdgeTool.GRINDER));
+  }
+}

@@ -3,6 +3,9 @@ package org.counterpull.weldment;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import org.counterpull.arc.WeldingProcess;
+import org.counterpull.calibration.Effect;
+import org.counterpull.calibration.FactorBand;
 
 /**
  * The whole fabrication and the shop that builds it.
@@ -21,6 +24,9 @@ import java.util.Optional;
  * @param runs what the file fixes on runs
  * @param probes points whose temperature is wanted
  * @param assumptions every default that was used, in file order
+ * @param calibrations what the shop measured about its own welds, file order
+ * @param rules rules of order of the file's own, about sorts of steps
+ * @param swings what turns about a hinge axis
  */
 public record Weldment(
     String name,
@@ -36,7 +42,10 @@ public record Weldment(
     Optional<WrittenOrder> order,
     List<RunGiven> runs,
     List<Probe> probes,
-    List<Assumption> assumptions) {
+    List<Assumption> assumptions,
+    List<Calibration> calibrations,
+    List<OwnRule> rules,
+    List<Swing> swings) {
 
   public Weldment {
     parts = List.copyOf(parts);
@@ -49,6 +58,47 @@ public record Weldment(
     runs = List.copyOf(runs);
     probes = List.copyOf(probes);
     assumptions = List.copyOf(assumptions);
+    calibrations = List.copyOf(calibrations);
+    rules = List.copyOf(rules);
+    swings = List.copyOf(swings);
+  }
+
+  /**
+   * A weldment of a shop that measured nothing, without rules of its own, in which nothing swings.
+   */
+  public Weldment(
+      String name,
+      List<Part> parts,
+      List<Joint> joints,
+      List<Feature> features,
+      List<Check> checks,
+      List<ShopMachine> machines,
+      List<Fixture> fixtures,
+      Surroundings surroundings,
+      Optional<Prices> prices,
+      List<Before> before,
+      Optional<WrittenOrder> order,
+      List<RunGiven> runs,
+      List<Probe> probes,
+      List<Assumption> assumptions) {
+    this(
+        name,
+        parts,
+        joints,
+        features,
+        checks,
+        machines,
+        fixtures,
+        surroundings,
+        prices,
+        before,
+        order,
+        runs,
+        probes,
+        assumptions,
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   /**
@@ -68,5 +118,17 @@ public record Weldment(
    */
   public Joint joint(String name) {
     return joints.stream().filter(j -> j.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /**
+   * The factor on a published form of shrinkage: of the first calibration that covers it, or as
+   * published.
+   */
+  public FactorBand factor(WeldingProcess process, Effect effect) {
+    return calibrations.stream()
+        .filter(c -> c.covers(process, effect))
+        .map(c -> c.factors().get(effect))
+        .findFirst()
+        .orElseGet(() -> FactorBand.published(effect));
   }
 }

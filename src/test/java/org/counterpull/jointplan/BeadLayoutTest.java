@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.counterpull.groove.GrooveSide;
 import org.counterpull.jointplan.PassPlan.Kind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,8 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class BeadLayoutTest {
   /** V 60 degrees, 10 mm, gap 2, root face 1.5. */
-  private static final GrooveSpace V10 =
-      new GrooveSpace(2, 1.5, 2 * Math.tan(Math.toRadians(30)), 10);
+  private static final GrooveSide V10 = new GrooveSide(2, 1.5, 8.5, Math.toRadians(30), 2, 0);
 
   /**
    * Source: derived, worked example of pass layout: a root of 16.45 mm2 and fills of 20.32 mm2
@@ -29,7 +29,7 @@ class BeadLayoutTest {
   @Test
   void theWorkedVTakesFourPasses() {
     BeadLimits limits = new BeadLimits(6, 20.32, 3, 4.897, 12);
-    List<Bead> beads = BeadLayout.groove(V10, 11.81, limits);
+    List<Bead> beads = BeadLayout.groove(V10, 11.81, limits, Kind.ROOT);
     assertThat(beads).hasSize(4);
     assertThat(beads.get(0).kind()).isEqualTo(Kind.ROOT);
     assertThat(beads.get(3).kind()).isEqualTo(Kind.CAP);

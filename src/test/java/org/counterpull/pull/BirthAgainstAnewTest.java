@@ -18,13 +18,27 @@ class BirthAgainstAnewTest {
   private static final int BARS = 4;
   private static final int LINKS = 12;
 
+  static final RandomFrame.Pose TURNED =
+      new RandomFrame.Pose(
+          new Rotation(new Vector3D(1, 2, -0.5), 0.7, RotationConvention.VECTOR_OPERATOR)::applyTo,
+          false,
+          0);
+  static final RandomFrame.Pose MIRRORED =
+      new RandomFrame.Pose(v -> new Vector3D(-v.getX(), v.getY(), v.getZ()), true, 0);
+
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6})
   void birthsOnRandomStructures(long seed) {
+    assertThat(births(seed)).isLessThan(1e-9);
+  }
+
+  /** Greatest difference to the solution anew after any birth, in units of the greatest reading. */
+  static double births(long seed) {
     RandomFrame frame = new RandomFrame(seed, BARS, LINKS, RandomFrame.AS_IT_COMES);
     Structure structure = new Structure(frame.assembly, 1);
     AnewSolver anew = new AnewSolver(frame);
     Random random = new Random(seed + 100);
+    double worst = 0;
     for (int l = 0; l < LINKS; l++) {
       SpringStiffness cold = RandomFrame.stiffness(random, 1);
       SpringStiffness pulling = l % 2 == 0 ? cold : cold.times(0.1);
@@ -36,9 +50,10 @@ class BirthAgainstAnewTest {
         structure.weld(l, pulling, cold, wanted, 0);
         anew.weld(l, pulling, cold, wanted);
       }
-      assertSame(frame, structure, anew, 1e-9);
+      worst = Math.max(worst, difference(frame, structure, anew));
     }
     assertThat(structure.looseMotions()).isEqualTo(6);
+    return worst;
   }
 
   // Tacks that their run remelts, and fixtures taken out, from soft to a million times as stiff as
@@ -47,10 +62,16 @@ class BirthAgainstAnewTest {
   @ParameterizedTest
   @CsvSource({"1,0.01,1e-9", "2,1,1e-9", "3,100,1e-9", "4,1e4,1e-6", "5,1e6,1e-6"})
   void removalsOnRandomStructures(long seed, double fixtureScale, double tolerance) {
+    assertThat(removals(seed, fixtureScale)).isLessThan(tolerance);
+  }
+
+  /** As births, with tacks remelted and fixtures taken out. */
+  static double removals(long seed, double fixtureScale) {
     RandomFrame frame = new RandomFrame(seed, BARS, LINKS, RandomFrame.AS_IT_COMES);
     Structure structure = new Structure(frame.assembly, 1);
     AnewSolver anew = new AnewSolver(frame);
     Random random = new Random(seed + 200);
+    double worst = 0;
     for (int l = 0; l < 7; l++) {
       SpringStiffness tack = RandomFrame.stiffness(random, l < 4 ? 1 : fixtureScale);
       structure.join(l, tack);
@@ -61,13 +82,14 @@ class BirthAgainstAnewTest {
       double[] wanted = wanted(random);
       structure.weld(l, cold.times(0.2), cold, wanted, 0);
       anew.weld(l, cold.times(0.2), cold, wanted);
-      assertSame(frame, structure, anew, tolerance);
+      worst = Math.max(worst, difference(frame, structure, anew));
     }
     for (int l : new int[] {4, 5, 6}) {
       structure.release(l);
       anew.release(l);
-      assertSame(frame, structure, anew, tolerance);
+      worst = Math.max(worst, difference(frame, structure, anew));
     }
+    return worst;
   }
 
   // A locked fixture has no solution anew by stiffness; taking it out again must leave the
@@ -125,6 +147,11 @@ class BirthAgainstAnewTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3})
   void supportsDontMatter(int heldNode) {
+    assertThat(otherSupports(heldNode)).isLessThan(1e-9);
+  }
+
+  /** Greatest change of a reading, mm or rad, when another node is held and all is grounded. */
+  static double otherSupports(int heldNode) {
     RandomFrame one = new RandomFrame(11, BARS, LINKS, RandomFrame.AS_IT_COMES);
     RandomFrame other =
         new RandomFrame(11, BARS, LINKS, new RandomFrame.Pose(v -> v, false, heldNode));
@@ -136,35 +163,38 @@ class BirthAgainstAnewTest {
     assertThat(grounded.looseMotions()).isZero();
     weldAll(floating, new int[] {8, 9, 1, 10}, 6, false);
     weldAll(grounded, new int[] {8, 9, 1, 10}, 6, false);
+    double worst = 0;
     for (int r = 0; r < one.readings.size(); r++) {
       assertThat(floating.settled(r)).isTrue();
-      assertThat(grounded.reading(r)).isCloseTo(floating.reading(r), within(1e-9));
+      worst = Math.max(worst, Math.abs(grounded.reading(r) - floating.reading(r)));
     }
+    return worst;
   }
 
   @Test
   void turnedStructureTurnedAnswer() {
-    Rotation turn = new Rotation(new Vector3D(1, 2, -0.5), 0.7, RotationConvention.VECTOR_OPERATOR);
-    assertSameInPose(new RandomFrame.Pose(turn::applyTo, false, 0));
+    assertThat(inPose(TURNED)).isLessThan(1e-10);
   }
 
   @Test
   void mirroredStructureMirroredAnswer() {
-    assertSameInPose(
-        new RandomFrame.Pose(v -> new Vector3D(-v.getX(), v.getY(), v.getZ()), true, 0));
+    assertThat(inPose(MIRRORED)).isLessThan(1e-10);
   }
 
-  private static void assertSameInPose(RandomFrame.Pose pose) {
+  /** Greatest change of a reading, mm or rad, when all is built in another pose. */
+  static double inPose(RandomFrame.Pose pose) {
     RandomFrame one = new RandomFrame(12, BARS, LINKS, RandomFrame.AS_IT_COMES);
     RandomFrame other = new RandomFrame(12, BARS, LINKS, pose);
     Structure before = tacked(one, 8);
     Structure after = tacked(other, 8);
     weldAll(before, new int[] {8, 2, 9, 10, 11}, 6, false);
     weldAll(after, new int[] {8, 2, 9, 10, 11}, 6, pose.mirrored());
+    double worst = 0;
     for (int r = 0; r < one.readings.size(); r++) {
       assertThat(Math.abs(before.reading(r))).isGreaterThan(1e-3);
-      assertThat(after.reading(r)).isCloseTo(before.reading(r), within(1e-10));
+      worst = Math.max(worst, Math.abs(after.reading(r) - before.reading(r)));
     }
+    return worst;
   }
 
   private static Structure tacked(RandomFrame frame, int tacks) {
@@ -195,15 +225,13 @@ class BirthAgainstAnewTest {
     return wanted;
   }
 
-  private static void assertSame(
-      RandomFrame frame, Structure structure, AnewSolver anew, double relative) {
-    double scale = 0;
+  private static double difference(RandomFrame frame, Structure structure, AnewSolver anew) {
+    double scale = 1e-6;
+    double worst = 0;
     for (int r = 0; r < frame.readings.size(); r++) {
       scale = Math.max(scale, Math.abs(anew.reading(r)));
+      worst = Math.max(worst, Math.abs(structure.reading(r) - anew.reading(r)));
     }
-    for (int r = 0; r < frame.readings.size(); r++) {
-      assertThat(structure.reading(r))
-          .isCloseTo(anew.reading(r), within(relative * Math.max(scale, 1e-6)));
-    }
+    return worst / scale;
   }
 }

@@ -7,8 +7,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.counterpull.arc.WeldingProcess;
+import org.counterpull.calibration.Effect;
+import org.counterpull.calibration.FactorBand;
 import org.counterpull.space.Face;
 import org.counterpull.steel.Element;
+import org.counterpull.weldment.Assumption;
 import org.counterpull.weldment.Check;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Joint;
@@ -88,6 +91,25 @@ class GoodFilesTest {
     assertThat(weldment.joint("gusset").sides()).isEmpty();
     assertThat(weldment.joint("strut").weld()).isEqualTo(Joint.WeldKind.AUTO);
     assertThat(weldment.joint("boss").clearanceMm()).isEqualTo(1);
+  }
+
+  /** The first that covers a process counts; what none covers stays as published. */
+  @Test
+  void calibrations() {
+    Weldment weldment = everything();
+    assertThat(weldment.calibrations()).hasSize(2);
+    assertThat(weldment.factor(WeldingProcess.MAG, Effect.ANGLE))
+        .isEqualTo(new FactorBand(1.15, 1.21));
+    assertThat(weldment.factor(WeldingProcess.MMA, Effect.ANGLE))
+        .isEqualTo(FactorBand.published(Effect.ANGLE));
+    assertThat(weldment.factor(WeldingProcess.MMA, Effect.ALONG))
+        .isEqualTo(new FactorBand(1.05, 1.12));
+    assertThat(weldment.assumptions())
+        .contains(
+            new Assumption(
+                "calibration.mag",
+                "the shop's own factors for mag, angle x 1.15 (0.95 to 1.39); from: tee of 8 mm"
+                    + " with a fillet of 5 mm"));
   }
 
   /** (25, 20, 20) from the corner of a 40 mm tube is its middle line: (25, 0, 0). */
@@ -203,6 +225,14 @@ class GoodFilesTest {
     RunGiven back = weldment.runs().get(1);
     assertThat(back.heat().orElseThrow().jPerMm()).isCloseTo(750, within(1e-9));
     assertThat(back.heat().orElseThrow().travelMmPerS()).isCloseTo(5, within(1e-9));
+    // 24 V x 160 A x 0.8 at 5 mm/s; 3 kW at 5 mm/s.
+    RunGiven gusset = weldment.runs().get(2);
+    assertThat(gusset.heat().orElseThrow().kind()).isEqualTo(RunGiven.Heat.Kind.NET);
+    assertThat(gusset.heat().orElseThrow().jPerMm()).isCloseTo(614.4, within(1e-9));
+    RunGiven bead = weldment.runs().get(3);
+    assertThat(bead.heat().orElseThrow().jPerMm()).isCloseTo(600, within(1e-9));
+    assertThat(bead.heat().orElseThrow().source()).contains(new RunGiven.SourceBox(8, 8, 4));
+    assertThat(bead.on().orElseThrow().from().toArray()).containsExactly(100, -50, 4);
     // (300, 200, 8) from the corner of a plate 400 wide and 8 thick: (300, 0, 4).
     assertThat(weldment.probes().get(0).at().toArray()).containsExactly(300, 0, 4);
     assertThat(weldment.before()).hasSize(2);

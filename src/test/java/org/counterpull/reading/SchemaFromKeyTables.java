@@ -100,6 +100,7 @@ final class SchemaFromKeyTables {
             "force",
             "time",
             "angle",
+            "pressure",
             "mass",
             "heat per length",
             "subject")) {

@@ -1,0 +1,26 @@
+package org.counterpull.mount;
+
+import java.util.List;
+
+/**
+ * Directly, or how else: all ways side by side.
+ *
+ * @param mount what was asked
+ * @param ways in the order of {@link Way}; only those that make sense here
+ * @param taken the way to take
+ * @param verdict in sentences, the first of them for the weld as drawn
+ * @param unknown what isn't known
+ */
+public record MountAnswer(
+    MountCase mount, List<WayAnswer> ways, Way taken, List<String> verdict, List<String> unknown) {
+  public MountAnswer {
+    ways = List.copyOf(ways);
+    verdict = List.copyOf(verdict);
+    unknown = List.copyOf(unknown);
+  }
+
+  /** The answer for a way. */
+  public WayAnswer of(Way way) {
+    return ways.stream().filter(w -> w.way() == way).findFirst().orElseThrow();
+  }
+}

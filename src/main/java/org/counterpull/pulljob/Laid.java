@@ -1,0 +1,24 @@
+package org.counterpull.pulljob;
+
+import java.util.List;
+import java.util.Map;
+import org.counterpull.pull.Segment;
+import org.counterpull.pull.SpringStiffness;
+
+/**
+ * A piece of a run as it is laid.
+ *
+ * @param link where its two walls are tied
+ * @param pulling stiffness while it pulls
+ * @param cold stiffness once cold
+ * @param wanted what the spring wants, by effect
+ * @param loads what the walls want, by effect
+ * @param whole everything at once, for searching
+ */
+record Laid(
+    int link,
+    SpringStiffness pulling,
+    SpringStiffness cold,
+    Map<Effect, double[]> wanted,
+    Map<Effect, List<Integer>> loads,
+    Segment whole) {}

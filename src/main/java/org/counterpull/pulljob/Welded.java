@@ -1,0 +1,85 @@
+package org.counterpull.pulljob;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.counterpull.pull.Structure;
+import org.counterpull.pull.search.Step;
+
+/**
+ * What one order of welding does: who moved which reading by how much.
+ *
+ * @param held shares by reading, run and effect, with the fixtures still on
+ * @param released the same once they are off
+ * @param shapeHeld displacement and turn of each station, six numbers, fixtures still on
+ * @param shape the same once they are off
+ */
+record Welded(
+    double[][][] held, double[][][] released, List<double[]> shapeHeld, List<double[]> shape) {
+
+  /** Welds a model in an order. */
+  static Welded of(PullModel model, List<Step> order) {
+    int effects = Effect.values().length;
+    Structure structure = model.fitted(model.runs().size() * effects);
+    List<Integer> comeOff = model.releasedAtEnd(structure);
+    for (Step step : order) {
+      List<Laid> pieces = model.laid().get(step.run());
+      for (int i = 0; i < pieces.size(); i++) {
+        lay(structure, pieces.get(step.reversed() ? pieces.size() - 1 - i : i), step.run());
+      }
+    }
+    double[][][] held = shares(model, structure);
+    List<double[]> shapeHeld = shape(model, structure);
+    comeOff.forEach(structure::release);
+    return new Welded(held, shares(model, structure), shapeHeld, shape(model, structure));
+  }
+
+  private static void lay(Structure structure, Laid piece, int run) {
+    int effects = Effect.values().length;
+    structure.weld(piece.link(), piece.pulling(), piece.cold(), new double[6], run * effects);
+    piece
+        .wanted()
+        .forEach(
+            (effect, wanted) ->
+                structure.pull(
+                    piece.link(), piece.pulling(), wanted, run * effects + effect.ordinal()));
+    piece
+        .loads()
+        .forEach(
+            (effect, loads) ->
+                loads.forEach(load -> structure.apply(load, 1, run * effects + effect.ordinal())));
+  }
+
+  private static double[][][] shares(PullModel model, Structure structure) {
+    int effects = Effect.values().length;
+    double[][][] shares = new double[model.checkReadings()][model.runs().size()][effects];
+    for (int reading = 0; reading < shares.length; reading++) {
+      for (int run = 0; run < model.runs().size(); run++) {
+        for (int effect = 0; effect < effects; effect++) {
+          shares[reading][run][effect] = structure.share(reading, run * effects + effect);
+        }
+      }
+    }
+    return shares;
+  }
+
+  private static List<double[]> shape(PullModel model, Structure structure) {
+    List<double[]> shape = new ArrayList<>();
+    for (List<Integer> six : model.shapes()) {
+      shape.add(six.stream().mapToDouble(structure::reading).toArray());
+    }
+    return shape;
+  }
+
+  /** Readings: the sum of all shares. */
+  static double[] readings(double[][][] shares) {
+    double[] readings = new double[shares.length];
+    for (int reading = 0; reading < shares.length; reading++) {
+      for (double[] ofRun : shares[reading]) {
+        for (double share : ofRun) {
+          readings[reading] += share;
+        }
+      }
+    }
+    return readings;
+  }
+}

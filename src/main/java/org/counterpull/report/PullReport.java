@@ -1,0 +1,283 @@
+package org.counterpull.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.counterpull.drawing.ShapeDrawing;
+import org.counterpull.pulljob.PullAnswer;
+import org.counterpull.pulljob.PullAnswer.Band;
+import org.counterpull.pulljob.PullAnswer.CheckAnswer;
+import org.counterpull.pulljob.PullAnswer.Compared;
+import org.counterpull.pulljob.PullAnswer.Preset;
+import org.counterpull.pulljob.PullAnswer.Search;
+import org.counterpull.pulljob.PullAnswer.Slender;
+import org.counterpull.pulljob.PullAnswer.Turn;
+import org.counterpull.pulljob.PullAnswer.Verdict;
+import org.counterpull.pulljob.PullAnswer.Wanted;
+import org.counterpull.quantity.LengthUnit;
+
+/** What welding does to a shape, as a summary, JSON and a drawing. */
+public final class PullReport {
+  private static final int COLUMNS = 100;
+  private static final double DRAWING_PX = 960;
+  private static final ObjectMapper MAPPER =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+  private final PullAnswer answer;
+  private final ShapeWords words;
+  private final StringBuilder text = new StringBuilder();
+
+  /** A report; the file's units come first in words. */
+  public PullReport(PullAnswer answer, LengthUnit fileUnits) {
+    this.answer = answer;
+    this.words = new ShapeWords(new Measures(fileUnits));
+  }
+
+  /** Texts by file name. */
+  public Map<String, String> files() {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("pull.json", json());
+    files.put("shape.svg", ShapeDrawing.of(answer, DRAWING_PX).toString());
+    return files;
+  }
+
+  /** For the terminal, lines of at most 100 columns where names allow it. */
+  public String summary() {
+    text.setLength(0);
+    line(answer.weldment().name() + ", " + answer.order().words() + found());
+    slender();
+    line("");
+    line("checks: expected (nine of ten between these), fixtures off");
+    answer.checks().forEach(this::check);
+    if (answer.orders().size() > 1) {
+      compared();
+    }
+    line("");
+    line("order of welding");
+    wrapped(
+        "  ",
+        answer.sequence().stream()
+            .map(turn -> turn.run() + (turn.reversed() ? " (from its end)" : ""))
+            .collect(Collectors.joining(", ")));
+    line("");
+    answer.notes().forEach(note -> wrapped("", note));
+    long beyond = answer.runs().stream().filter(run -> !run.beyond().isEmpty()).count();
+    if (beyond > 0) {
+      wrapped(
+          "",
+          beyond
+              + " of "
+              + answer.runs().size()
+              + " runs are short, narrow or hot for the closed forms; pull.json says which and"
+              + " how.");
+    }
+    return text.toString();
+  }
+
+  private String found() {
+    if (answer.search().isEmpty()) {
+      return "";
+    }
+    Search search = answer.search().get();
+    String how =
+        search.proved()
+            ? "proved: every order that the rules allow was looked at"
+            : search.evaluations() + " orders looked at, seed " + search.seed();
+    return " (" + how + (search.interrupted() ? ", stopped early" : "") + ")";
+  }
+
+  private void slender() {
+    for (Slender thin : answer.slender()) {
+      wrapped(
+          "  ",
+          String.format(
+              Locale.ROOT,
+              "%s %s: its runs pull with %.0f kN along it, it buckles at %.0f kN (%.0f N/mm2)",
+              thin.part(),
+              thin.buckles() ? "BUCKLES, so its bending below is not to be believed" : "stays flat",
+              thin.forceN() / 1e3,
+              thin.limitN() / 1e3,
+              thin.stressMPa()));
+    }
+    if (answer.slender().isEmpty()) {
+      line("  no plate is thin and wide enough to buckle");
+    }
+  }
+
+  private void check(CheckAnswer check) {
+    String name = check.check().name();
+    if (check.verdict() == Verdict.UNTOLD) {
+      wrapped("  ", name + ": can't be told: " + check.untold());
+      return;
+    }
+    line(
+        "  "
+            + name
+            + ": "
+            + words.band(check.check(), check.released())
+            + ", tolerance "
+            + words.fine(check.toleranceMm())
+            + ": "
+            + check.verdict().words());
+    line("      with fixtures on " + words.band(check.check(), check.held()));
+    wrapped("      ", "moved by " + words.shares(check));
+    List<String> presets = words.presets(check);
+    if (!presets.isEmpty()) {
+      wrapped("      ", "set off before tacking: " + String.join("; ", presets));
+      line("      that leaves " + words.band(check.check(), check.withPresets()));
+    }
+  }
+
+  private void compared() {
+    line("");
+    int wide = answer.checks().stream().mapToInt(c -> c.check().name().length()).max().orElse(10);
+    wide = Math.max(wide, "worst check / tolerance".length());
+    StringBuilder head = new StringBuilder(pad("orders compared", wide + 2));
+    answer.orders().forEach(order -> head.append(pad(order.order().word(), 16)));
+    line(head.toString().stripTrailing());
+    for (int c = 0; c < answer.checks().size(); c++) {
+      StringBuilder row =
+          new StringBuilder("  " + pad(answer.checks().get(c).check().name(), wide));
+      for (Compared order : answer.orders()) {
+        row.append(pad(words.off(answer.checks().get(c).check(), order.expectedMm().get(c)), 16));
+      }
+      line(row.toString().stripTrailing());
+    }
+    StringBuilder worst = new StringBuilder("  " + pad("worst check / tolerance", wide));
+    StringBuilder time = new StringBuilder("  " + pad("turning and moving", wide));
+    for (Compared order : answer.orders()) {
+      worst.append(pad(ShapeWords.worst(order.worst()), 16));
+      time.append(pad(Math.round(order.handlingMin()) + " min", 16));
+    }
+    line(worst.toString().stripTrailing());
+    line(time.toString().stripTrailing());
+  }
+
+  private static String pad(String word, int width) {
+    return word + " ".repeat(Math.max(1, width - word.length()));
+  }
+
+  private void line(String one) {
+    text.append(one).append('\n');
+  }
+
+  private void wrapped(String indent, String long1) {
+    StringBuilder line = new StringBuilder();
+    for (String word : long1.split(" ")) {
+      if (line.length() > 0 && indent.length() + line.length() + 1 + word.length() > COLUMNS) {
+        line(indent + line);
+        line.setLength(0);
+      }
+      line.append(line.length() > 0 ? " " : "").append(word);
+    }
+    line(indent + line);
+  }
+
+  /** Everything in numbers. */
+  public String json() {
+    ObjectNode node = MAPPER.createObjectNode();
+    node.put("weldment", answer.weldment().name());
+    node.put("order", answer.order().word());
+    answer
+        .search()
+        .ifPresent(
+            search ->
+                node.putObject("search")
+                    .put("proved", search.proved())
+                    .put("evaluations", search.evaluations())
+                    .put("seed", search.seed())
+                    .put("interrupted", search.interrupted()));
+    ArrayNode checks = node.putArray("checks");
+    answer.checks().forEach(check -> check(checks.addObject(), check));
+    ArrayNode orders = node.putArray("orders");
+    answer.orders().forEach(order -> order(orders.addObject(), order));
+    ArrayNode sequence = node.putArray("sequence");
+    for (Turn turn : answer.sequence()) {
+      sequence.addObject().put("run", turn.run()).put("reversed", turn.reversed());
+    }
+    ArrayNode runs = node.putArray("runs");
+    answer.runs().forEach(run -> run(runs.addObject(), run));
+    ArrayNode parts = node.putArray("parts");
+    answer.parts().forEach(part -> parts.addObject().put("part", part.part()).put("as", part.as()));
+    ArrayNode slender = node.putArray("buckling");
+    answer.slender().forEach(thin -> slender(slender.addObject(), thin));
+    answer.notes().forEach(node.putArray("notes")::add);
+    try {
+      return MAPPER.writeValueAsString(node) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a JSON tree could not be written", e);
+    }
+  }
+
+  private static void check(ObjectNode node, CheckAnswer check) {
+    node.put("name", check.check().name()).put("kind", check.check().kind().word());
+    put(node, "toleranceMm", check.toleranceMm());
+    node.put("verdict", check.verdict().name().toLowerCase(Locale.ROOT));
+    if (!check.untold().isEmpty()) {
+      node.put("untold", check.untold());
+    }
+    band(node.putObject("held"), check.held());
+    band(node.putObject("released"), check.released());
+    ArrayNode shares = node.putArray("shares");
+    check
+        .shares()
+        .forEach(
+            share -> {
+              ObjectNode one = shares.addObject().put("run", share.run());
+              put(one, "mm", share.mm());
+            });
+    ArrayNode presets = node.putArray("presets");
+    for (Preset preset : check.presets()) {
+      ObjectNode one = presets.addObject().put("part", preset.part()).put("where", preset.where());
+      ArrayNode offset = one.putArray("offsetMm");
+      for (double mm : preset.offset().toArray()) {
+        offset.add(JsonValues.number(mm));
+      }
+    }
+    band(node.putObject("withPresets"), check.withPresets());
+  }
+
+  private static void band(ObjectNode node, Band band) {
+    put(node, "expectedMm", band.expected());
+    put(node, "lowMm", band.low());
+    put(node, "highMm", band.high());
+  }
+
+  private static void order(ObjectNode node, Compared order) {
+    node.put("order", order.order().word());
+    ArrayNode expected = node.putArray("expectedMm");
+    order.expectedMm().forEach(mm -> expected.add(JsonValues.number(mm)));
+    put(node, "worst", order.worst());
+    put(node, "handlingMin", order.handlingMin());
+  }
+
+  private static void run(ObjectNode node, Wanted run) {
+    node.put("run", run.run());
+    put(node, "netHeatJPerMm", run.netHeatJPerMm());
+    put(node, "closingMm", run.closingMm());
+    put(node, "acrossMm", run.acrossMm());
+    put(node, "angleRad", run.angleRad());
+    put(node, "alongN", run.alongN());
+    node.put("basis", run.basis());
+    run.beyond().forEach(node.putArray("beyond")::add);
+  }
+
+  private static void slender(ObjectNode node, Slender thin) {
+    node.put("part", thin.part());
+    put(node, "forceN", thin.forceN());
+    put(node, "limitN", thin.limitN());
+    put(node, "stressMPa", thin.stressMPa());
+    node.put("buckles", thin.buckles());
+  }
+
+  private static void put(ObjectNode node, String key, double value) {
+    node.set(key, JsonValues.number(value));
+  }
+}
