@@ -53,5 +53,4 @@ public record AccessLost(String place, String tool, int doneAt, String blockedBy
     }
     return lost.stream().sorted(Comparator.comparingInt(AccessLost::lostAt)).toList();
   }
-
 }
