@@ -3,8 +3,8 @@ package org.counterpull.verification;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import org.counterpull.jointplan.PassCases;
 import org.counterpull.heat.solve.HeatCases;
+import org.counterpull.jointplan.PassCases;
 import org.counterpull.pull.ShapeCases;
 import org.counterpull.zone.ZoneCases;
 
