@@ -16,6 +16,7 @@ final class PlanMarkdown {
   private final PlanWords words;
   private final PlanTables tables;
   private final PracticeTables practice;
+  private final MachineLimits limits;
   private final FormulasUsed formulas;
   private final StringBuilder out = new StringBuilder();
 
@@ -25,6 +26,7 @@ final class PlanMarkdown {
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
+    limits = new MachineLimits(plan, measures);
   }
 
   String write() {
@@ -42,6 +44,8 @@ final class PlanMarkdown {
     plan.orderReasons().forEach(this::bullet);
     heading("What each machine can weld");
     table(tables.verdicts());
+    line("");
+    limits.sentences().forEach(this::bullet);
     words.alike().forEach(this::joints);
     section("Checks", tables.checks());
     section("What no tool reaches any more", practice.access());
