@@ -268,17 +268,23 @@ public final class PullJob {
     int first = 0;
     for (int m = 0; m < model.measures().size(); m++) {
       Measure measure = model.measures().get(m);
+      Verdict verdict = verdict(measure, released.get(m));
+      List<Share> shares = shares(measure, welded.released(), first);
+      boolean helped = verdict == Verdict.MARGINAL || verdict == Verdict.NO;
       answers.add(
           new CheckAnswer(
               measure.check(),
               measure.toleranceMm(),
               band(held.get(m)),
               band(released.get(m)),
-              verdict(measure, released.get(m)),
+              verdict,
               measure.untold(),
-              shares(measure, welded.released(), first),
+              shares,
               presets(measure, Welded.readings(welded.released()), first),
-              band(preset.get(m))));
+              band(preset.get(m)),
+              helped
+                  ? new Remedies(model, spread).of(m, welded.released(), shares)
+                  : List.of()));
       first += measure.readings();
     }
     return answers;
