@@ -138,7 +138,8 @@ public final class PullJob {
         w.assumptions(),
         w.calibrations(),
         w.rules(),
-        w.swings());
+        w.swings(),
+        w.stockRoom());
   }
 
   /** True when the file writes an order. */
@@ -282,9 +283,7 @@ public final class PullJob {
               shares,
               presets(measure, Welded.readings(welded.released()), first),
               band(preset.get(m)),
-              helped
-                  ? new Remedies(model, spread).of(m, welded.released(), shares)
-                  : List.of()));
+              helped ? new Remedies(model, spread).of(m, welded.released(), shares) : List.of()));
       first += measure.readings();
     }
     return answers;

@@ -38,10 +38,7 @@ final class Remedies {
     all.add(
         remedy(
             "every weld a size smaller (leg 5 to 4 mm, 64 % of the heat)",
-            check,
-            shares,
-            model.runs().stream().map(PulledRun::name).toList(),
-            SMALLER));
+            check, shares, model.runs().stream().map(PulledRun::name).toList(), SMALLER));
     if (!pulling.isEmpty()) {
       List<String> most = pulling.subList(0, Math.min(MOST_STITCHED, pulling.size()));
       all.add(

@@ -26,6 +26,11 @@ record Chapter(String title, String resource, String intro) {
               "formulas.yaml",
               "Each row is worked by the registry that the `formula` command and the plan use."),
           new Chapter(
+              "Welds: sections, passes, sizes, strengths",
+              "weld.yaml",
+              "Names without a hyphen are worked by the classes of the packages `groove`, `fillet`,"
+                  + " `feeding`, `strength` and `jointplan`, the others by the registry."),
+          new Chapter(
               "Shrinkage of one weld",
               "shrinkage.yaml",
               "Published closed forms and tables. Names without a hyphen are worked by the classes"

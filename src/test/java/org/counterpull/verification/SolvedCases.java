@@ -3,6 +3,7 @@ package org.counterpull.verification;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import org.counterpull.jointplan.PassCases;
 import org.counterpull.pull.ShapeCases;
 import org.counterpull.zone.ZoneCases;
 
@@ -15,6 +16,8 @@ final class SolvedCases {
     ALL.putAll(ShrinkageCases.all());
     ALL.putAll(ShapeCases.all());
     ALL.putAll(ZoneCases.all());
+    ALL.putAll(WeldCases.all());
+    ALL.putAll(PassCases.all());
   }
 
   private SolvedCases() {}
