@@ -31,13 +31,11 @@ final class PlanPage {
   private final PlanTables tables;
   private final PracticeTables practice;
   private final FormulasUsed formulas;
-  private final Measures measures;
 
   PlanPage(Plan plan, Measures measures, FormulasUsed formulas) {
     this.plan = plan;
     this.measures = measures;
     this.formulas = formulas;
-    this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
