@@ -181,7 +181,31 @@ class PitCoverPlanTest {
     JsonNode check = plan.json().get("checks").get(1);
     assertThat(check.get("name").asText()).isEqualTo("rail straight");
     assertThat(check.get("tolerance").get("value").asDouble()).isEqualTo(4.5);
-    assertThat(check.get("expected").isNull()).isTrue();
+    double expected = check.get("expected").asDouble();
+    assertThat(check.get("low").asDouble()).isLessThan(expected);
+    assertThat(check.get("high").asDouble()).isGreaterThan(expected).isLessThan(4.5);
+  }
+
+  /**
+   * The order found keeps the worst check nearer than that of the rules and than one side first.
+   */
+  @Test
+  void theOrderIsTheOneThatKeepsTheChecksNearest() {
+    JsonNode shape = plan.json().get("shape");
+    assertThat(shape.get("order").asText()).isEqualTo("best");
+    double worst = 0;
+    double others = Double.MAX_VALUE;
+    for (JsonNode order : shape.get("orders")) {
+      double one = order.get("worst").asDouble();
+      if (order.get("order").asText().equals("best")) {
+        worst = one;
+      } else {
+        others = Math.min(others, one);
+      }
+    }
+    assertThat(worst).isPositive().isLessThan(others);
+    assertThat(plan.texts(plan.json().get("runs"), "name"))
+        .isEqualTo(plan.texts(shape.get("sequence"), "run"));
   }
 
   /** The words of a step and the direction of its line say the same: the rails lie along x. */
