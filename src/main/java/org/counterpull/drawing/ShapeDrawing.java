@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.markup.Markup;
-import org.counterpull.pulljob.PullAnswer;
-import org.counterpull.pulljob.PullAnswer.MovedPart;
-import org.counterpull.pulljob.PullAnswer.Station;
+import org.counterpull.plan.PullAnswer;
+import org.counterpull.plan.PullAnswer.MovedPart;
+import org.counterpull.plan.PullAnswer.Station;
 import org.counterpull.weldment.Part;
 
 /**

@@ -14,6 +14,7 @@ import org.counterpull.heatjob.SuperposedWaits;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
 import org.counterpull.order.DutyCycles;
+import org.counterpull.order.HeatLedger;
 import org.counterpull.order.OrderCycle;
 import org.counterpull.order.OrderPlanner;
 import org.counterpull.order.OrderResult;
@@ -21,6 +22,7 @@ import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Refusal;
 import org.counterpull.plan.PlanHeat;
+import org.counterpull.plan.PullAnswer;
 import org.counterpull.procedure.ProcedureBook;
 import org.counterpull.swing.SwingResult;
 import org.counterpull.swing.Swings;
@@ -79,6 +81,15 @@ public final class Planner {
             .map(waits -> new OrderPlanner(waits, DutyCycles.of(weldment)))
             .map(planner -> planner.plan(weldment, joints, contacts))
             .orElse(reachable.order());
+    Optional<ShapeOrder> shaped = ShapeOrder.of(weldment, contacts, joints, result, seed);
+    if (shaped.isPresent()) {
+      OrderPlanner keeping =
+          superposed
+              .map(waits -> new OrderPlanner(waits, DutyCycles.of(weldment)))
+              .orElseGet(
+                  () -> new OrderPlanner(HeatLedger.of(weldment, joints), DutyCycles.of(weldment)));
+      result = shaped.get().kept(keeping, weldment, contacts, joints);
+    }
     WorkOrder order;
     Optional<PlanHeat> heat = Optional.empty();
     if (result instanceof OrderCycle cycle) {
@@ -99,6 +110,7 @@ public final class Planner {
       order = (WorkOrder) result;
     }
     WorkOrder done = order;
+    Optional<PullAnswer> shape = shaped.map(ShapeOrder::answer);
     Plan.Consumables used = Consumption.of(weldment, done);
     return new Plan(
         weldment,
@@ -113,9 +125,10 @@ public final class Planner {
         order.orderReasons(),
         used,
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
-        weldment.checks().stream().map(check -> CheckPlans.of(weldment, check)).toList(),
+        weldment.checks().stream().map(check -> CheckPlans.of(weldment, check, shape)).toList(),
         new Plan.Practice(done.rules(), done.accessLost(), swings),
-        heat);
+        heat,
+        shape);
   }
 
   private static boolean anyPass(List<JointPlan> joints) {

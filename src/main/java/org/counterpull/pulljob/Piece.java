@@ -8,8 +8,12 @@ import org.counterpull.pulljob.PulledRun.Kind;
 import org.counterpull.pulljob.PulledRun.Stretch;
 
 /**
- * A piece of a run that is born at once: at most 50 mm of it, or, where there are many runs, an
+ * A piece of a run that is born at once: at most 100 mm of it, or, where there are many runs, an
  * eighth of a long one.
+ *
+ * <p>What is laid within the time in which it cools (about 20 s, at 5 mm/s 100 mm) is hot together
+ * and pulls together; cut finer, each bit would pull against a neighbour that in truth is not stiff
+ * yet, and a short run would hardly lean (derived).
  *
  * @param atMm where its middle is along the line
  * @param lengthMm its length
@@ -29,7 +33,7 @@ record Piece(
     Vector3D root,
     Vector3D along,
     List<Wall> walls) {
-  private static final double LONGEST_MM = 50;
+  private static final double LONGEST_MM = 100;
   private static final int EIGHTHS = 8;
   private static final int MOST_IN_ALL = 240;
 

@@ -76,6 +76,7 @@ final class PlanJson {
     node.set("consumables", consumables(plan.consumables()));
     node.set("cost", plan.cost().<JsonNode>map(PlanJson::cost).orElse(JsonValues.NODES.nullNode()));
     node.set("checks", list(plan.checks(), PlanJson::check));
+    plan.shape().ifPresent(shape -> node.set("shape", PullJson.tree(shape)));
     node.set("practice", PracticeJson.of(plan.practice()));
     node.set("formulas", list(formulas.uses(), PlanJson::formula));
     return node;

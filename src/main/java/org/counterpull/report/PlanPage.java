@@ -22,6 +22,7 @@ final class PlanPage {
   private static final int FIRST_CAUTIONS = 8;
 
   private final Plan plan;
+  private final Measures measures;
   private final PlanWords words;
   private final PlanTables tables;
   private final PracticeTables practice;
@@ -29,6 +30,7 @@ final class PlanPage {
 
   PlanPage(Plan plan, Measures measures, FormulasUsed formulas) {
     this.plan = plan;
+    this.measures = measures;
     this.formulas = formulas;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
@@ -53,6 +55,12 @@ final class PlanPage {
         PageParts.section(
             "machines", "What each machine can weld", PageParts.table(tables.verdicts())));
     section(out, "checks", "Checks", tables.checks());
+    plan.shape()
+        .ifPresent(
+            shape ->
+                out.add(
+                    PageParts.section(
+                        "shape", "How it comes out", new ShapeSection(shape, measures).write())));
     section(out, "access", "What no tool reaches any more", practice.access());
     plan.practice().swings().forEach(swing -> out.add(swing(swing)));
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());

@@ -140,6 +140,7 @@ final class SamplePlan {
                 number("cost", 158, "EUR"))),
         checks(),
         Plan.Practice.NONE,
+        Optional.empty(),
         Optional.empty());
   }
 

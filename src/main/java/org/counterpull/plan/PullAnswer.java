@@ -1,4 +1,4 @@
-package org.counterpull.pulljob;
+package org.counterpull.plan;
 
 import java.util.List;
 import java.util.Optional;
