@@ -39,7 +39,7 @@ public final class SuperposedWaits implements WaitModel {
   private static final int SAMPLES = 5;
 
   /** Films are taken at these shares of the way from the air to the interpass limit. */
-  private static final double MILD_SHARE = 0.3;
+  private static final double MILD_SHARE = 0.42;
 
   private static final double HOT_SHARE = 1.2;
   private static final double PAST_S = 480;
