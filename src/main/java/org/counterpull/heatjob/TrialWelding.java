@@ -215,15 +215,25 @@ public final class TrialWelding implements WaitModel {
     linearS += superposed.featuresS(next, history, nowS + linearS, f -> 0);
     double metalS = cooledS(() -> hottestC(next.name(), nowNow()), next.interpassMaxC(), nowS);
     double thenS = nowS + metalS;
-    double featureS =
-        superposed.featuresS(
-            next,
-            history,
-            thenS,
-            f -> features.get(f).nowC() - superposed.featureC(f, history, thenS));
+    double featureS = superposed.featuresS(next, history, thenS, known(history, thenS));
     Optional<String> spared = featureS > 0 ? superposed.spared() : Optional.empty();
     spared.ifPresent(words -> waitedFor.add(words.substring(0, words.indexOf(" over its limit"))));
     asked = new Asked(next.name(), nowS, nowNow(), metalS + featureS, linearS, spared);
+  }
+
+  /** What this model knows better than the superposed one. */
+  private SuperposedWaits.Bias known(List<Welded> history, double timeS) {
+    return new SuperposedWaits.Bias() {
+      @Override
+      public double kelvin(int feature) {
+        return features.get(feature).nowC() - superposed.featureC(feature, history, timeS);
+      }
+
+      @Override
+      public double keptOffK(int feature) {
+        return superposed.keptOffK(feature);
+      }
+    };
   }
 
   private double nowNow() {

@@ -85,7 +85,7 @@ class VerificationBookTest {
         .isEqualTo(book);
   }
 
-  private static String book() {
+  private static String book() throws IOException {
     StringBuilder text =
         new StringBuilder(
             """
@@ -96,6 +96,6 @@ class VerificationBookTest {
             printed digit unless the data file says why it is not.
             """);
     WORKED.forEach((chapter, worked) -> text.append(chapter.text(worked)));
-    return text.toString();
+    return text.append(MeasuredWaits.section()).toString();
   }
 }
