@@ -1,12 +1,15 @@
 package org.counterpull.report;
 
 import java.util.List;
+import java.util.Map;
 import org.counterpull.drawing.PartMap;
 import org.counterpull.drawing.PlanHeatChart;
 import org.counterpull.drawing.SwingGraph;
 import org.counterpull.drawing.SwingPicture;
 import org.counterpull.drawing.TimeChart;
 import org.counterpull.drawing.WeldMap;
+import org.counterpull.jointplan.Coupon;
+import org.counterpull.jointplan.JointPlan;
 import org.counterpull.markup.Markup;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Caution;
@@ -23,19 +26,21 @@ final class PlanPage {
   private static final int FIRST_CAUTIONS = 8;
 
   private final Plan plan;
+  private final Measures measures;
   private final PlanWords words;
   private final PlanTables tables;
   private final PracticeTables practice;
+  private final MachineLimits limits;
   private final FormulasUsed formulas;
-  private final Measures measures;
 
   PlanPage(Plan plan, Measures measures, FormulasUsed formulas) {
     this.plan = plan;
-    this.formulas = formulas;
     this.measures = measures;
+    this.formulas = formulas;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
+    limits = new MachineLimits(plan, measures);
   }
 
   String write() {
@@ -55,11 +60,23 @@ final class PlanPage {
     out.add(PageParts.section("joints", "Joints", new JointsSection(words, tables).write()));
     out.add(
         PageParts.section(
-            "machines", "What each machine can weld", PageParts.table(tables.verdicts())));
+            "machines",
+            "What each machine can weld",
+            PageParts.table(tables.verdicts()),
+            PageParts.bullets(limits.sentences())));
+    out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
+    plan.shape()
+        .ifPresent(
+            shape ->
+                out.add(
+                    PageParts.section(
+                        "shape", "How it comes out", new ShapeSection(shape, measures).write())));
     section(out, "access", "What no tool reaches any more", practice.access());
     plan.practice().swings().forEach(swing -> out.add(swing(swing)));
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());
+    section(out, "cuts", "Cutting list", tables.cuts().cuts());
+    section(out, "bars", "Bars to buy", tables.cuts().bars());
     section(out, "use", "What is used up", tables.consumables());
     section(out, "cost", "Cost", tables.cost());
     out.add(why());
@@ -175,6 +192,20 @@ final class PlanPage {
     if (!table.isEmpty()) {
       out.add(PageParts.section(id, title, PageParts.table(table)));
     }
+  }
+
+  private Markup coupons() {
+    if (words.coupons().isEmpty()) {
+      return new Markup();
+    }
+    Markup out = new Markup();
+    int number = 0;
+    for (Map.Entry<Coupon, List<JointPlan>> entry : words.coupons().entrySet()) {
+      out.open("div", "class", "joint");
+      out.element("h3", "T" + ++number + " for " + PlanWords.namesOf(entry.getValue()));
+      out.add(PageParts.lines(PlanWords.coupon(entry.getKey()))).closeLine();
+    }
+    return PageParts.section("coupons", "Test pieces, before the first tack", out);
   }
 
   private Markup swing(SwingResult swing) {

@@ -16,8 +16,8 @@ final class PlanSummary {
   private final Plan plan;
   private final PlanWords words;
   private final PlanTables tables;
-  private final Measures measures;
   private final PracticeTables practice;
+  private final Measures measures;
   private final StringBuilder out = new StringBuilder();
 
   PlanSummary(Plan plan, Measures measures) {

@@ -109,7 +109,7 @@ class VerifiedWaitsTest {
 
   @Test
   void aSealThatNoWaitSavesIsSaidToBeTooHotWithWaysOut() throws IOException {
-    JsonNode hopeless = heat("cradle", t -> t.replace("nbr, removable: true", "nbr, limit: 60 C"));
+    JsonNode hopeless = heat("cradle", t -> t.replace("nbr, removable: true", "nbr, limit: 45 C"));
     JsonNode seal = place(hopeless, "gland seal");
     assertThat(seal.get("aboveLimitS").asDouble()).isPositive();
     String advice = seal.get("advice").toString();

@@ -8,9 +8,11 @@ import org.counterpull.contact.Contact;
 import org.counterpull.contact.ContactFinder;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
+import org.counterpull.plan.NamedOrder;
+import org.counterpull.plan.PullAnswer;
+import org.counterpull.plan.PullAnswer.CheckAnswer;
+import org.counterpull.plan.PullAnswer.Share;
 import org.counterpull.procedure.ProcedureLibrary;
-import org.counterpull.pulljob.PullAnswer.CheckAnswer;
-import org.counterpull.pulljob.PullAnswer.Share;
 import org.counterpull.reading.ReadResult;
 import org.counterpull.reading.WeldmentReader;
 import org.counterpull.weldment.Weldment;
@@ -28,12 +30,25 @@ final class Shop {
     return welded(file, order, 50);
   }
 
-  static PullAnswer welded(Path file, NamedOrder order, long effort) {
+  /** A weldment as fitted and tacked. */
+  static PullModel model(Path folder, String text) throws IOException {
+    Path file = folder.resolve("weldment.yaml");
+    Files.writeString(file, text);
+    Weldment weldment = read(file);
+    List<Contact> contacts = ContactFinder.usual().find(weldment).contacts();
+    return new PullModel(weldment, PulledRuns.of(weldment, contacts, List.of()));
+  }
+
+  private static Weldment read(Path file) {
     ReadResult result = WeldmentReader.read(file);
     if (result instanceof ReadResult.Faulty faulty) {
       throw new AssertionError(faulty.problems().toString());
     }
-    Weldment weldment = ((ReadResult.Read) result).weldment();
+    return ((ReadResult.Read) result).weldment();
+  }
+
+  static PullAnswer welded(Path file, NamedOrder order, long effort) {
+    Weldment weldment = read(file);
     List<Contact> contacts = ContactFinder.usual().find(weldment).contacts();
     JointPlanner planner = new JointPlanner(weldment, ProcedureLibrary.bundled());
     List<JointPlan> joints =

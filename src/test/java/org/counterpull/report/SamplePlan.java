@@ -19,6 +19,7 @@ import org.counterpull.jointplan.Filler;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.PassPlan;
 import org.counterpull.jointplan.RunPlan;
+import org.counterpull.jointplan.SteelAdvice;
 import org.counterpull.jointplan.WeldSize;
 import org.counterpull.machine.JointKind;
 import org.counterpull.machine.Machine;
@@ -27,6 +28,7 @@ import org.counterpull.machine.WeldTask;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Precedence;
 import org.counterpull.order.Timed;
+import org.counterpull.plan.CutList;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.PlanHeat;
 import org.counterpull.position.WeldingPosition;
@@ -123,14 +125,16 @@ final class SamplePlan {
         List.of(new Precedence("tack", "weld:W1", "R01", "All is tacked first.", true)),
         List.of("The middle is welded before the ends" + mark + "."),
         new Plan.Consumables(
-            List.of(new Plan.FillerUse(FILLER.designation(), 0.8, number("mass", 1.23, "kg"), 0)),
+            List.of(
+                new Plan.FillerUse(FILLER.designation(), 0.8, 1.05, number("mass", 1.23, "kg"), 0)),
             number("gas", 410, "l"),
             number("energy", 2.25, "kWh"),
             620,
             end,
             1500,
             number("mass", 1.05, "kg"),
-            number("section-mass", 46.44444444, "kg")),
+            number("section-mass", 46.44444444, "kg"),
+            CutList.EMPTY),
         Optional.of(
             new Plan.Cost(
                 "EUR",
@@ -138,10 +142,12 @@ final class SamplePlan {
                 number("cost", 4, "EUR"),
                 number("cost", 3.3, "EUR"),
                 number("cost", 0.7, "EUR"),
+                number("cost", 0, "EUR"),
                 number("cost", 158, "EUR"))),
         checks(),
         Plan.Practice.NONE,
-        Optional.of(heat()));
+        Optional.of(heat()),
+        Optional.empty());
   }
 
   /** A seal that gets too hot, a bearing that is out, a pass that begins at its limit. */
@@ -406,6 +412,8 @@ final class SamplePlan {
             List.of(number("cet", 0.25, "%")),
             Optional.of(number("haz-hardness", 304, "HV10")),
             number("preheat-cet", 20, "C"),
+            SteelAdvice.NONE,
+            Optional.empty(),
             Optional.empty(),
             List.of("Wrap the ends."),
             List.of(),
