@@ -54,7 +54,7 @@ record SymbolFacts(
                   FLARE_BEVEL,
                   FLARE_V ->
                   true;
-              case V, BEVEL, U, J, Y, STEEP_V, STEEP_BEVEL -> edges.secondDepthMm() > 0;
+              case V, BEVEL, U, J, Y, STEEP_V, STEEP_BEVEL, PLUG, SLOT -> edges.secondDepthMm() > 0;
             };
     return new SymbolFacts(
         edges.kind(),
@@ -83,7 +83,7 @@ record SymbolFacts(
   String isoSize(double depthMm) {
     return switch (kind) {
       case FILLET -> "z" + number(joint.size().leg().map(l -> l.value()).orElse(0.0));
-      case FLARE_BEVEL, FLARE_V -> "s" + number(joint.size().throat().value());
+      case FLARE_BEVEL, FLARE_V, PLUG, SLOT -> "s" + number(joint.size().throat().value());
       case SQUARE,
           V,
           Y,
@@ -105,7 +105,7 @@ record SymbolFacts(
     String throat = "(" + number(joint.size().throat().value()) + ")";
     return switch (kind) {
       case FILLET -> number(joint.size().leg().map(l -> l.value()).orElse(0.0));
-      case FLARE_BEVEL, FLARE_V -> throat;
+      case FLARE_BEVEL, FLARE_V, PLUG, SLOT -> throat;
       case SQUARE -> isFull() ? "" : throat;
       case V, Y, DOUBLE_V, BEVEL, DOUBLE_BEVEL, U, DOUBLE_U, J, DOUBLE_J, STEEP_V, STEEP_BEVEL ->
           isFull() && bothSides ? number(depthMm) : isFull() ? "" : number(depthMm) + throat;
@@ -143,7 +143,7 @@ record SymbolFacts(
   /** Root gap; empty for fillets and flares. */
   String gap() {
     return switch (kind) {
-      case FILLET, FLARE_BEVEL, FLARE_V -> "";
+      case FILLET, FLARE_BEVEL, FLARE_V, PLUG, SLOT -> "";
       case SQUARE,
           V,
           Y,

@@ -112,7 +112,8 @@ public final class WeldSymbol {
   private boolean isOneSided() {
     return switch (facts.kind()) {
       case BEVEL, DOUBLE_BEVEL, J, DOUBLE_J, STEEP_BEVEL -> true;
-      case FILLET, SQUARE, V, DOUBLE_V, Y, STEEP_V, U, DOUBLE_U, FLARE_BEVEL, FLARE_V -> false;
+      case FILLET, SQUARE, V, DOUBLE_V, Y, STEEP_V, U, DOUBLE_U, FLARE_BEVEL, FLARE_V, PLUG, SLOT ->
+          false;
     };
   }
 
@@ -158,6 +159,13 @@ public final class WeldSymbol {
         stroke(new Point(x - 4, y), new Point(x - 4, top));
         stroke(new Point(x - 4, y), new Point(x + 18, top));
       }
+      case PLUG, SLOT ->
+          curve(
+              List.of(
+                  new Point(x - 14, y),
+                  new Point(x - 14, top),
+                  new Point(x + 14, top),
+                  new Point(x + 14, y)));
       case Y -> {
         double foot = y + up * TALL * 0.35;
         stroke(new Point(x, y), new Point(x, foot));

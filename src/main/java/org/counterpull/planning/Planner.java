@@ -97,9 +97,8 @@ public final class Planner {
       refusals.add(
           new Refusal(
               "the order of work",
-              "these rules go round in a circle, which is a fault of the design: "
-                  + String.join("; ", cycle.inWords()),
-              String.join("; ", cycle.remedies())));
+              "these rules go round in a circle, which is a fault of the design: " + circle(cycle),
+              String.join(" ", cycle.remedies())));
       order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of(), List.of(), List.of());
     } else if (superposed.isPresent()) {
       Verification verification =
@@ -155,6 +154,15 @@ public final class Planner {
               "closed forms of rings and shells; common practice, no source"));
     }
     return all;
+  }
+
+  /** The rules of a circle, counted, one behind the other. */
+  private static String circle(OrderCycle cycle) {
+    List<String> words = new ArrayList<>();
+    for (String rule : cycle.inWords()) {
+      words.add((words.size() + 1) + ") " + rule);
+    }
+    return String.join(" ", words);
   }
 
   private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {
