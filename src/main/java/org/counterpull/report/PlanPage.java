@@ -30,6 +30,7 @@ final class PlanPage {
   private final PlanWords words;
   private final PlanTables tables;
   private final PracticeTables practice;
+  private final MachineLimits limits;
   private final FormulasUsed formulas;
 
   PlanPage(Plan plan, Measures measures, FormulasUsed formulas) {
@@ -39,6 +40,7 @@ final class PlanPage {
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
+    limits = new MachineLimits(plan, measures);
   }
 
   String write() {
@@ -58,7 +60,10 @@ final class PlanPage {
     out.add(PageParts.section("joints", "Joints", new JointsSection(words, tables).write()));
     out.add(
         PageParts.section(
-            "machines", "What each machine can weld", PageParts.table(tables.verdicts())));
+            "machines",
+            "What each machine can weld",
+            PageParts.table(tables.verdicts()),
+            PageParts.bullets(limits.sentences())));
     out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
     plan.shape()
