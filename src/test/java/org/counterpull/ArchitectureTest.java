@@ -24,6 +24,7 @@ class ArchitectureTest {
     "..section..",
     "..power..",
     "..feeding..",
+    "..filler..",
     "..groove..",
     "..fillet..",
     "..penetration..",

@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
       MountCommand.class,
       ProceduresCommand.class,
       MachineCommand.class,
+      JointCommand.class,
       FormulaCommand.class,
       GenerateCompletion.class
     })

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.counterpull.mount.Inside;
+import org.counterpull.mount.LugHole;
 import org.counterpull.mount.MountAnswer;
 import org.counterpull.mount.MountCases;
 import org.counterpull.mount.MountWays;
@@ -53,6 +54,13 @@ final class MountCommand implements Callable<Integer> {
       description = "drained or oil: what is in the tube; drained if left out")
   private Inside inside = Inside.DRAINED;
 
+  @Option(
+      names = "--sleeve",
+      paramLabel = "SIZE",
+      description =
+          "a sleeve that is at hand, wall x length x gap on radius: \"5 x 120 x 0.25\"; sized if left out")
+  private String sleeve;
+
   @ArgGroup(exclusive = false, heading = "A lug on a tube in a few figures:%n")
   private MountOptions options = new MountOptions();
 
@@ -93,7 +101,9 @@ final class MountCommand implements Callable<Integer> {
     if (feature != null) {
       throw new BadInput("--feature goes with a file\nTry: without it");
     }
-    return new MountReport(List.of(MountWays.of(options.mount(inside))), List.of());
+    MountAnswer answer =
+        options.withPin(MountWays.of(options.mount(inside), MountOptions.sleeve(sleeve)));
+    return new MountReport(List.of(answer), List.of());
   }
 
   private MountReport ofFile() {
@@ -124,11 +134,18 @@ final class MountCommand implements Callable<Integer> {
               + why
               + "\nTry: features: with kind and on: the tube");
     }
-    List<MountAnswer> answers = cases.cases().stream().map(MountWays::of).toList();
+    List<MountAnswer> answers =
+        cases.cases().stream()
+            .map(mount -> MountWays.of(mount, MountOptions.sleeve(sleeve)))
+            .toList();
     return new MountReport(answers, cases.leftOut());
   }
 
   private static boolean refused(List<MountAnswer> answers) {
-    return answers.stream().anyMatch(a -> a.of(Way.AS_DRAWN).outcome() == Outcome.DONT);
+    return answers.stream()
+        .anyMatch(
+            a ->
+                a.of(Way.AS_DRAWN).outcome() == Outcome.DONT
+                    || a.hole().filter(LugHole::tooWeak).isPresent());
   }
 }

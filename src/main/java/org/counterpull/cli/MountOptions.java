@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.fit.ToleranceClass;
+import org.counterpull.mount.GivenSleeve;
 import org.counterpull.mount.Inside;
+import org.counterpull.mount.LugHole;
+import org.counterpull.mount.MountAnswer;
 import org.counterpull.mount.MountCase;
 import org.counterpull.mount.ShortMount;
 import org.counterpull.quantity.LengthUnit;
@@ -69,6 +72,18 @@ final class MountOptions {
       description = "from the tube to where the load acts; 3/4 of the lug's height if left out")
   private String arm;
 
+  @Option(names = "--pin", paramLabel = "SIZE", description = "pin through the lug: \"16 mm\"")
+  private String pin;
+
+  @Option(
+      names = "--cylinder",
+      paramLabel = "BORE",
+      description = "bore of the cylinder that loads the lug, with --pressure instead of --force")
+  private String cylinder;
+
+  @Option(names = "--pressure", paramLabel = "P", description = "its pressure: \"160 bar\"")
+  private String pressure;
+
   /** True when a tube is described. */
   boolean given() {
     return tube != null || lug != null || weld != null || fromSeal != null || current != null;
@@ -117,10 +132,43 @@ final class MountOptions {
             seal,
             understood,
             read("--current", required("--current", current, "160"), QuantityParser::parseCurrentA),
-            Optional.ofNullable(force).map(f -> read("--force", f, QuantityParser::parseForceN)),
+            forceN(),
             Optional.ofNullable(arm).map(a -> length("--arm", a)),
             inside)
         .mount();
+  }
+
+  /** The load: given, or what a cylinder pushes with. */
+  private Optional<Double> forceN() {
+    if (cylinder == null && pressure == null) {
+      return Optional.ofNullable(force).map(f -> read("--force", f, QuantityParser::parseForceN));
+    }
+    if (force != null) {
+      throw new BadInput("--force and --cylinder were both given\nTry: one of the two");
+    }
+    double bore = length("--cylinder", required("--cylinder", cylinder, "\"50 mm\""));
+    double mpa =
+        read(
+            "--pressure",
+            required("--pressure", pressure, "\"160 bar\""),
+            QuantityParser::parsePressureMPa);
+    return Optional.of(mpa * Math.PI / 4 * bore * bore);
+  }
+
+  /** The answer with the lug's hole, where a pin is given. */
+  MountAnswer withPin(MountAnswer answer) {
+    return pin == null
+        ? answer
+        : answer.with(LugHole.through(answer.mount(), length("--pin", pin)));
+  }
+
+  /** A sleeve at hand; empty where none is given. */
+  static Optional<GivenSleeve> sleeve(String text) {
+    if (text == null) {
+      return Optional.empty();
+    }
+    List<Double> mm = sizes("--sleeve", text, 3, "\"5 x 120 x 0.25\"");
+    return Optional.of(new GivenSleeve(mm.get(0), mm.get(1), mm.get(2)));
   }
 
   /** Sizes with a times sign between them; a unit behind the last counts for all. */

@@ -48,7 +48,7 @@ final class PlanCommand implements Callable<Integer> {
       description =
           "how finely the heat model verifies the waits: quick, coarse, normal, fine; none for"
               + " waits by closed forms; quick if left out")
-  private HeatCheck heat = HeatCheck.QUICK;
+  private HeatCheck heat = HeatCheck.USUAL;
 
   @Option(names = "--json", description = "print the plan as JSON instead of the summary")
   private boolean json;

@@ -91,14 +91,15 @@ public final class ContactFinder {
     Touch main = touches.stream().max(Comparator.comparingDouble(Touch::areaMm2)).orElseThrow();
     double gap = touches.stream().mapToDouble(Touch::gapMm).min().orElse(0);
     double area = touches.stream().mapToDouble(Touch::areaMm2).sum();
+    JointForm form = JointForms.of(main, kept);
+    kept.addAll(PlugLines.of(joint, form, kept));
     ReachTest reach = new ReachTest(torch, solids);
     List<WeldLine> lines = new ArrayList<>();
     for (LineNames.Named named : LineNames.named(joint.name(), kept)) {
       lines.add(line(named, joint, axes, reach));
     }
     return Optional.of(
-        new Contact(
-            joint.name(), JointForms.of(main, kept), area, Math.max(0, gap), lines, leftOut(all)));
+        new Contact(joint.name(), form, area, Math.max(0, gap), lines, leftOut(all)));
   }
 
   /** A joint of two parts that only turn against each other has nothing to weld. */

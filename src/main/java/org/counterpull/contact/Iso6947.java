@@ -52,7 +52,7 @@ final class Iso6947 {
     double elevation = Math.toDegrees(Math.asin(rise)) + SLACK_DEG;
     return switch (shape) {
       case FILLET, FLARE_BEVEL, FLARE_V -> corner(elevation);
-      case BUTT, OUTSIDE_CORNER -> groove(elevation);
+      case BUTT, OUTSIDE_CORNER, PLUG -> groove(elevation);
     };
   }
 

@@ -105,7 +105,9 @@ public record WeldLine(
     /** A round surface against a flat one. */
     FLARE_BEVEL,
     /** Two round surfaces. */
-    FLARE_V
+    FLARE_V,
+    /** A hole in the first part, filled; its line runs on the first part's outer face. */
+    PLUG
   }
 
   /**

@@ -49,7 +49,7 @@ final class ButtSketch {
     double reach = half + edge(firstDepth + 1).get(0).x() + 0.6 * t + 4;
     List<Wall> walls =
         new ArrayList<>(List.of(plate(-1, leftCut, reach), plate(1, rightCut, reach)));
-    if (!joint.preparation().backing().isEmpty()) {
+    if (backed()) {
       walls.add(backing());
     }
     List<Bay> bays = new ArrayList<>();
@@ -89,15 +89,19 @@ final class ButtSketch {
         new Region(corners),
         List.of(),
         name,
-        new Point(side * reach * 0.62, t),
-        SectionSketch.NameSide.BELOW);
+        new Point(side * reach * 0.62, backed() ? 0 : t),
+        backed() ? SectionSketch.NameSide.ABOVE : SectionSketch.NameSide.BELOW);
+  }
+
+  private boolean backed() {
+    return !joint.preparation().backing().isEmpty();
   }
 
   private Wall backing() {
     double wide = half + 10;
     return Wall.solid(
         "backing",
-        new Point(0, t + BACKING_MM),
+        new Point(-wide, t + BACKING_MM),
         SectionSketch.NameSide.BELOW,
         -wide,
         t,
@@ -180,8 +184,8 @@ final class ButtSketch {
     if (half > 0) {
       dimensions.add(
           new Dimension(
-              new Point(-half, t),
-              new Point(half, t),
+              new Point(-half, backed() ? t + BACKING_MM : t),
+              new Point(half, backed() ? t + BACKING_MM : t),
               SectionSketches.DOWN,
               2.6,
               SectionSketches.mm("b", 2 * half)));

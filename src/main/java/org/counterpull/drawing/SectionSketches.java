@@ -59,6 +59,7 @@ final class SectionSketches {
       case FLARE_BEVEL -> flareBevel();
       case FLARE_V -> flareV();
       case OUTSIDE_CORNER -> outsideCorner();
+      case PLUG -> new PlugSketch(joint, firstRun).sketch();
       case BUTT ->
           switch (joint.contact().form()) {
             case TEE -> tee();

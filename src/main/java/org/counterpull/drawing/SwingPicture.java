@@ -1,12 +1,14 @@
 package org.counterpull.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 import org.counterpull.markup.Markup;
+import org.counterpull.solid.Section;
 import org.counterpull.solid.Solid;
 import org.counterpull.swing.SwingResult;
 import org.counterpull.swing.Turning;
@@ -23,6 +25,10 @@ public final class SwingPicture {
   private static final double TEXT = 14;
   private static final double LEGEND = 24;
   private static final double TALLEST = 620;
+
+  /** Sine up to which a round part counts as lying along the axis. */
+  private static final double ALONG = 1e-3;
+
   private static final String START = "#111";
   private static final String MIDDLE = "#767676";
   private static final String END = "#00507a";
@@ -159,6 +165,13 @@ public final class SwingPicture {
 
   private void outline(
       Sheet sheet, Solid solid, String fill, String colour, double stroke, String dashes) {
+    if (solid.section() instanceof Section.Round round
+        && solid.sweep().z().crossProduct(turning.axis()).getNorm() < ALONG) {
+      Point middle = at(solid.middle());
+      sheet.circle(middle, scale * round.radiusMm(), fill, colour, stroke);
+      sheet.circle(middle, scale * round.boreMm(), "none", colour, stroke);
+      return;
+    }
     for (List<Vector3D> piece : solid.pieceCorners()) {
       List<Point> corners = hull(piece).stream().map(c -> at(c.getX(), c.getY())).toList();
       if (!fill.equals("none")) {
@@ -179,8 +192,10 @@ public final class SwingPicture {
   }
 
   private void legend(Sheet sheet, double top) {
-    for (int i = 0; i < layers.size(); i++) {
-      Layer layer = layers.get(i);
+    List<Layer> byAngle = new ArrayList<>(layers);
+    byAngle.sort(Comparator.comparingDouble(l -> Math.abs(l.deg() - result.swing().fromDeg())));
+    for (int i = 0; i < byAngle.size(); i++) {
+      Layer layer = byAngle.get(i);
       double y = top + LEGEND * i;
       sheet.line(
           new Point(MARGIN, y), new Point(MARGIN + 40, y), layer.colour(), 2.4, layer.dashes());

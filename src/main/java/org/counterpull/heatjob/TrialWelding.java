@@ -187,6 +187,13 @@ public final class TrialWelding implements WaitModel {
   }
 
   @Override
+  public double coolestC(RunPlan next, List<Welded> history, double nowS) {
+    welded(history);
+    advanceTo(nowS);
+    return coolestC(next.name(), nowS);
+  }
+
+  @Override
   public double secondsBefore(RunPlan next, List<Welded> history, double nowS) {
     welded(history);
     if (!(asked.run().equals(next.name()) && asked.nowS() == nowS)) {
@@ -256,6 +263,8 @@ public final class TrialWelding implements WaitModel {
   @Override
   public void done(Operation operation, double startS, double endS) {
     superposed.done(operation, startS, endS);
+    // A run may come before another joint's tacks, when the part of that joint hides it.
+    welded(laid);
     begin(startS);
     advanceTo(startS);
     if (operation.kind() == Operation.Kind.PREHEAT) {
@@ -266,18 +275,14 @@ public final class TrialWelding implements WaitModel {
   }
 
   private void preheated(Operation operation, double seconds) {
-    List<WeldedRun> heated = new ArrayList<>();
     for (RunPlan plan : plans.values()) {
-      boolean its = operation.run().map(plan.name()::equals).orElse(false);
-      if (its || operation.run().isEmpty() && plan.line().joint().equals(operation.where())) {
-        heated.add(runs.get(plan.name()));
+      WeldedRun run = runs.get(plan.name());
+      if (Flame.isOn(operation, plan) && run.preheatC().isPresent()) {
+        double preheatC = run.preheatC().get();
+        Flame.on(layout, run, preheatC, simulation, seconds).forEach(simulation::strike);
+        // One flame for a joint's tacks: its runs lie within each other's reach.
+        return;
       }
-    }
-    // One flame for a joint's tacks: its runs lie within each other's reach.
-    for (WeldedRun run : heated.subList(0, Math.min(1, heated.size()))) {
-      run.preheatC()
-          .ifPresent(
-              c -> Flame.on(layout, run, c, simulation, seconds).forEach(simulation::strike));
     }
   }
 

@@ -81,7 +81,10 @@ public record EdgePreparation(
     DOUBLE_J,
     /** Steep flanks and a wide gap on a backing strip. */
     STEEP_V,
-    STEEP_BEVEL;
+    STEEP_BEVEL,
+    /** Holes in the first part, filled. */
+    PLUG,
+    SLOT;
 
     /** The words used on plans. */
     public String words() {
@@ -93,7 +96,7 @@ public record EdgePreparation(
       return switch (this) {
         case V, DOUBLE_V, Y, STEEP_V -> true;
         case FILLET, SQUARE, BEVEL, DOUBLE_BEVEL, U, J -> false;
-        case FLARE_BEVEL, FLARE_V, DOUBLE_U, DOUBLE_J, STEEP_BEVEL -> false;
+        case FLARE_BEVEL, FLARE_V, DOUBLE_U, DOUBLE_J, STEEP_BEVEL, PLUG, SLOT -> false;
       };
     }
   }

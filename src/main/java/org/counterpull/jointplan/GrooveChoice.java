@@ -51,7 +51,7 @@ final class GrooveChoice {
             && switch (wanted) {
               case U, DOUBLE_U, J, DOUBLE_J -> true;
               case FILLET, SQUARE, V, DOUBLE_V, BEVEL, DOUBLE_BEVEL -> false;
-              case FLARE_BEVEL, FLARE_V, Y, STEEP_V, STEEP_BEVEL -> false;
+              case FLARE_BEVEL, FLARE_V, Y, STEEP_V, STEEP_BEVEL, PLUG, SLOT -> false;
             };
     return lost ? Kind.valueOf(groove.preparation().name()) : wanted;
   }

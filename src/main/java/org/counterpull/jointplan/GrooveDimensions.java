@@ -43,7 +43,7 @@ final class GrooveDimensions {
     double face = halves(Math.min(Math.min(ROOT_FACE_MM, q.fusedFaceMm()), t / 3));
     return switch (kind) {
       case SQUARE -> square();
-      case V, FLARE_V, FILLET -> straight(Preparation.V, GAP_MM, face, q.includedDeg());
+      case V, FLARE_V, FILLET, PLUG, SLOT -> straight(Preparation.V, GAP_MM, face, q.includedDeg());
       case BEVEL, FLARE_BEVEL -> straight(Preparation.BEVEL, GAP_MM, face, q.bevelDeg());
       case DOUBLE_V -> straight(Preparation.DOUBLE_V, GAP_MM, face, q.includedDeg());
       case DOUBLE_BEVEL -> evenSides(face);
@@ -93,7 +93,8 @@ final class GrooveDimensions {
         throat + (PartialPenetrationThroat.bevel45(10, manner).value() < 10 ? 3 : 0);
     return switch (kind) {
       case SQUARE -> Groove.square(throat, 1);
-      case V, Y, STEEP_V, FLARE_V, FILLET -> tight(Preparation.V, throat, PARTIAL_V_DEG, 0);
+      case V, Y, STEEP_V, FLARE_V, FILLET, PLUG, SLOT ->
+          tight(Preparation.V, throat, PARTIAL_V_DEG, 0);
       case BEVEL, STEEP_BEVEL, FLARE_BEVEL ->
           tight(Preparation.BEVEL, bevelDepth, PARTIAL_BEVEL_DEG, 0);
       case DOUBLE_V -> tight(Preparation.DOUBLE_V, throat, PARTIAL_V_DEG, 0);

@@ -21,7 +21,7 @@ record GrooveForm(Kind kind, String reason) {
 
   static GrooveForm of(GrooveQuestion q) {
     return switch (q.asked()) {
-      case AUTO, FILLET, FLARE_BEVEL, FLARE_V -> chosen(q);
+      case AUTO, FILLET, FLARE_BEVEL, FLARE_V, PLUG, SLOT -> chosen(q);
       case SQUARE -> asked(Kind.SQUARE);
       case V -> sided(q, Kind.V, Kind.DOUBLE_V);
       case DOUBLE_V -> twoSided(q, Kind.DOUBLE_V, Kind.V);

@@ -57,7 +57,7 @@ final class GroovePlanner {
   /** The groove to weld in; empty for a plain fillet or flare. */
   Optional<ChosenGroove> choose(Assessed best) {
     MachineVerdict verdict = best.verdict();
-    if (needs.flare() || !needs.groove() && !opensFillet(verdict)) {
+    if (needs.flare() || needs.holes().isPresent() || !needs.groove() && !opensFillet(verdict)) {
       return Optional.empty();
     }
     ChosenGroove chosen = GrooveChoice.of(question(best, kind()));
@@ -77,7 +77,7 @@ final class GroovePlanner {
     if (needs.groove()) {
       return joint.weld();
     }
-    return needs.thinnerMm() > DOUBLE_ABOVE_MM ? WeldKind.DOUBLE_BEVEL : WeldKind.BEVEL;
+    return preparedMm() > DOUBLE_ABOVE_MM ? WeldKind.DOUBLE_BEVEL : WeldKind.BEVEL;
   }
 
   private GrooveQuestion question(Assessed best, WeldKind asked) {
@@ -91,7 +91,7 @@ final class GroovePlanner {
     return new GrooveQuestion(
         asked,
         contact.form(),
-        needs.thinnerMm(),
+        preparedMm(),
         needs.partialThroatMm(),
         bothSides,
         position(best),
@@ -102,6 +102,14 @@ final class GroovePlanner {
             .filter(g -> bothSides || verdict.preparation().passes() == 1),
         material,
         weldment.surroundings().edgeTools());
+  }
+
+  /** Wall that is cut: of a tee the standing part's, else the thinner one. */
+  private double preparedMm() {
+    return switch (contact.form()) {
+      case TEE -> first.firstWallMm();
+      case BUTT, CORNER, LAP, EDGE -> needs.thinnerMm();
+    };
   }
 
   private Placing placing(Assessed best) {
@@ -120,7 +128,9 @@ final class GroovePlanner {
           needs,
           needs.flare()
               ? "a round against a wall"
-              : "a fillet carries what the size asks for, and the machine fuses the root");
+              : needs.holes().isPresent()
+                  ? "the parts lie on each other: the holes bring the arc to the lower one"
+                  : "a fillet carries what the size asks for, and the machine fuses the root");
     }
     String why =
         needs.partialThroatMm().isPresent()

@@ -22,6 +22,7 @@ import org.counterpull.stock.Flat;
 import org.counterpull.stock.SquareBar;
 import org.counterpull.stock.Stock;
 import org.counterpull.weldment.Joint;
+import org.counterpull.weldment.Joint.Holes;
 import org.counterpull.weldment.Joint.WeldKind;
 import org.counterpull.weldment.Part;
 
@@ -33,9 +34,15 @@ import org.counterpull.weldment.Part;
  * @param size weld size
  * @param flare true where a round lies against the other part
  * @param groove true where a butt or a full penetration is wanted
+ * @param holes what plug and slot welds fill; empty for every other weld
  */
 record JointNeeds(
-    double thinnerMm, double thickerMm, WeldSize size, boolean flare, boolean groove) {
+    double thinnerMm,
+    double thickerMm,
+    WeldSize size,
+    boolean flare,
+    boolean groove,
+    Optional<Holes> holes) {
 
   private static final Formula GIVEN =
       new Formula("given-size", "weld size from the file", "mm", "the weldment file");
@@ -71,14 +78,17 @@ record JointNeeds(
             .max()
             .orElseThrow();
     boolean flare = lines.stream().allMatch(l -> l.flareRadiusMm().isPresent());
-    boolean groove = !flare && isGroove(joint, contact, lines);
+    Optional<Holes> holes = joint.holes().filter(h -> lines.get(0).shape() == WeldLine.Shape.PLUG);
+    boolean groove = !flare && holes.isEmpty() && isGroove(joint, contact, lines);
     WeldSize size =
-        flare
-            ? flareSize(joint, lines, thinner)
-            : groove
-                ? grooveSize(joint, thinner)
-                : filletSize(joint, lines, thinner, thicker, load);
-    return new JointNeeds(thinner, thicker, size, flare, groove);
+        holes.isPresent()
+            ? PlugSize.of(holes.get(), lines.get(0))
+            : flare
+                ? flareSize(joint, lines, thinner)
+                : groove
+                    ? grooveSize(joint, thinner)
+                    : filletSize(joint, lines, thinner, thicker, load);
+    return new JointNeeds(thinner, thicker, size, flare, groove, holes);
   }
 
   private static boolean isGroove(Joint joint, Contact contact, List<WeldLine> lines) {
@@ -92,7 +102,7 @@ record JointNeeds(
   /** True for the kinds that need a cut edge; a round beside an edge is welded like a fillet. */
   private static boolean isGroove(WeldKind kind) {
     return switch (kind) {
-      case AUTO, FILLET, FLARE_BEVEL, FLARE_V -> false;
+      case AUTO, FILLET, FLARE_BEVEL, FLARE_V, PLUG, SLOT -> false;
       case SQUARE, V, DOUBLE_V, BEVEL, DOUBLE_BEVEL, U, J -> true;
       case Y, DOUBLE_U, DOUBLE_J, STEEP_V, STEEP_BEVEL -> true;
     };
@@ -194,6 +204,9 @@ record JointNeeds(
 
   /** Sentences about the size that the planner should say. */
   List<String> remarks() {
+    if (holes.isPresent()) {
+      return PlugSize.remarks(holes.get(), thinnerMm);
+    }
     if (size.leg().isEmpty()) {
       return List.of();
     }

@@ -93,8 +93,10 @@ final class LoadedWelds {
     List<LineWeld> longOnes = new ArrayList<>();
     for (WeldLine line : lines) {
       double throat = throatOf.applyAsDouble(line);
+      boolean plug = line.shape() == WeldLine.Shape.PLUG;
       int faces = BothFaces.faces(line, lines);
-      Stretch stretch = new Stretch(line, full ? throat / faces : throat, faces, full, lap);
+      Stretch stretch =
+          new Stretch(line, full ? throat / faces : throat, faces, full, lap && !plug);
       List<LineWeld> here = WeldSlices.whole(line.path(), stitches);
       here.forEach(weld -> stretches.put(weld, stretch));
       all.addAll(here);
@@ -102,12 +104,13 @@ final class LoadedWelds {
           stitches
               .map(s -> Math.min(s.lengthMm(), line.path().lengthMm()))
               .orElse(line.path().lengthMm());
-      here.forEach(weld -> quarters.put(weld, full ? 1 : quarter(weldMm, throat)));
-      List<LineWeld> counted = full ? here : WeldSlices.counted(line.path(), stitches, throat);
+      here.forEach(weld -> quarters.put(weld, full || plug ? 1 : quarter(weldMm, throat)));
+      List<LineWeld> counted =
+          full || plug ? here : WeldSlices.counted(line.path(), stitches, throat);
       counted.forEach(weld -> stretches.put(weld, stretch));
       counting.addAll(counted);
       double leg = throat / FilletThroat.perLeg(90);
-      List<LineWeld> four = full ? here : WeldSlices.ofFourLegs(line.path(), stitches, leg);
+      List<LineWeld> four = full || plug ? here : WeldSlices.ofFourLegs(line.path(), stitches, leg);
       four.forEach(weld -> stretches.put(weld, stretch));
       longOnes.addAll(four);
     }

@@ -71,6 +71,25 @@ public record PassPlan(
         arcTimeS);
   }
 
+  /** The same bead with another cross-section. */
+  public PassPlan withArea(Computed otherArea) {
+    return new PassPlan(
+        number,
+        layer,
+        place,
+        kind,
+        otherArea,
+        currentA,
+        voltageV,
+        travelMmPerS,
+        wireFeed,
+        arcEnergy,
+        heatInput,
+        netHeat,
+        coolingTime,
+        arcTimeS);
+  }
+
   /** What a bead is for. */
   public enum Kind {
     SINGLE,

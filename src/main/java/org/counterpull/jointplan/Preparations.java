@@ -33,6 +33,14 @@ final class Preparations {
           reason,
           "from memory: AWS D1.1, flare grooves");
     }
+    if (needs.holes().isPresent()) {
+      return plain(
+          joint.weld() == Joint.WeldKind.SLOT ? Kind.SLOT : Kind.PLUG,
+          0,
+          PlugSize.how(joint.first(), needs.holes().get(), needs.thinnerMm()),
+          reason,
+          "from memory: AWS D1.1, plug and slot welds, not checked against the code");
+    }
     return plain(
         Kind.FILLET,
         joint.gapMm(),

@@ -47,7 +47,8 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
       if (!wanted) {
         continue;
       }
-      if (joint.sides().isEmpty() && line.path().lengthMm() < SHORTEST_MM) {
+      boolean tooShort = line.shape() != Shape.PLUG && line.path().lengthMm() < SHORTEST_MM;
+      if (joint.sides().isEmpty() && tooShort) {
         shortOnes.add(line.run());
       } else if (line.reach().open() || line.reach().openBefore(joint.first(), joint.second())) {
         lines.add(line);
@@ -64,6 +65,20 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
               + " and left out, the neighbouring runs are wrapped round: "
               + String.join(", ", shortOnes));
     }
+    joint
+        .holes()
+        .filter(holes -> fitting.size() < holes.count())
+        .ifPresent(
+            holes ->
+                missed.add(
+                    holes.count()
+                        + " holes are asked for at "
+                        + joint.name()
+                        + " and "
+                        + fitting.size()
+                        + " fit where the parts lie on each other, "
+                        + Printed.quantity(holes.pitchMm(), "mm")
+                        + " from middle to middle"));
     for (Side side : joint.sides()) {
       if (fitting.stream().noneMatch(line -> line.side() == side)) {
         missed.add(
@@ -81,7 +96,7 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
   private static List<WeldLine> fitting(Joint joint, List<WeldLine> lines) {
     Set<Shape> shapes = shapes(joint);
     List<WeldLine> fitting = lines.stream().filter(l -> shapes.contains(l.shape())).toList();
-    return fitting.isEmpty() ? lines : fitting;
+    return fitting.isEmpty() && joint.holes().isEmpty() ? lines : fitting;
   }
 
   private static Set<Shape> shapes(Joint joint) {
@@ -92,6 +107,7 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
           EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER);
       case BEVEL, DOUBLE_BEVEL, J, DOUBLE_J, STEEP_BEVEL ->
           EnumSet.of(Shape.BUTT, Shape.OUTSIDE_CORNER, Shape.FILLET);
+      case PLUG, SLOT -> EnumSet.of(Shape.PLUG);
       case FLARE_BEVEL -> EnumSet.of(Shape.FLARE_BEVEL);
       case FLARE_V -> EnumSet.of(Shape.FLARE_V);
     };

@@ -63,6 +63,24 @@ public record RunPlan(
         interpassMaxC);
   }
 
+  /** The same run with other beads. */
+  public RunPlan withPasses(List<PassPlan> otherPasses) {
+    return new RunPlan(
+        line,
+        machine,
+        place,
+        lay,
+        position,
+        process,
+        transfer,
+        procedure,
+        filler,
+        weldedMm,
+        otherPasses,
+        preheatC,
+        interpassMaxC);
+  }
+
   /** Name of the run. */
   public String name() {
     return line.run();

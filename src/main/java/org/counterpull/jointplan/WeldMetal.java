@@ -34,6 +34,12 @@ final class WeldMetal {
     return BeadLayout.fillet(metal, settings.limits().forFillet(legMm, metal));
   }
 
+  /** Beads of a plug or slot, with a slight cap. */
+  static List<Bead> plug(GrooveSide room, BeadSettings settings) {
+    return BeadLayout.groove(
+        room, WeldSections.capMm2(room.gapMm(), CAP_MM), settings.limits(), PassPlan.Kind.ROOT);
+  }
+
   /** Beads of a run in a flare groove. */
   static List<Bead> flare(double throatMm, WeldLine line, BeadSettings settings) {
     double oneSide =

@@ -8,17 +8,26 @@ import java.util.stream.Stream;
 
 /** Works out every way of fastening one thing to one tube, and says which to take. */
 public final class MountWays {
+  private static final double THIN_FROM = 5;
+
   private final MountCase mount;
+  private final Optional<GivenSleeve> given;
   private final MountBench bench;
 
-  private MountWays(MountCase mount) {
+  private MountWays(MountCase mount, Optional<GivenSleeve> given) {
     this.mount = mount;
+    this.given = given;
     this.bench = new MountBench(mount);
   }
 
   /** All ways side by side. */
   public static MountAnswer of(MountCase mount) {
-    return new MountWays(mount).answer();
+    return of(mount, Optional.empty());
+  }
+
+  /** The same with a sleeve that is at hand instead of one that is sized. */
+  public static MountAnswer of(MountCase mount, Optional<GivenSleeve> given) {
+    return new MountWays(mount, given).answer();
   }
 
   private MountAnswer answer() {
@@ -27,7 +36,8 @@ public final class MountWays {
     HeatSetup drawn = HeatSetup.direct(mount);
     HeatSetup small =
         new HeatSetup(direct.smallSeams(), true, false, mount.inside(), Optional.empty(), true);
-    Optional<SleeveWays> sleeves = lug ? Optional.of(new SleeveWays(bench)) : Optional.empty();
+    Optional<SleeveWays> sleeves =
+        lug ? Optional.of(new SleeveWays(bench, given)) : Optional.empty();
     List<Optional<HeatSetup>> setups =
         List.of(
             Optional.of(drawn),
@@ -42,7 +52,9 @@ public final class MountWays {
     List<WayAnswer> ways = new ArrayList<>();
     ways.add(direct.asDrawn(heats.get(0).orElseThrow()));
     ways.add(direct.smallPasses(heats.get(1).orElseThrow()));
-    ways.add(direct.stripped(heats.get(2).orElseThrow()));
+    if (mount.near().stream().anyMatch(Sensitive::removable)) {
+      ways.add(direct.stripped(heats.get(2).orElseThrow()));
+    }
     ways.add(direct.heatSink(heats.get(3).orElseThrow()));
     sleeves.ifPresent(
         s -> {
@@ -58,7 +70,7 @@ public final class MountWays {
       ways.add(cold.pinned());
     }
     Way taken = taken(ways);
-    return new MountAnswer(mount, ways, taken, verdict(ways, taken), unknown());
+    return new MountAnswer(mount, ways, taken, verdict(ways, taken), unknown(), Optional.empty());
   }
 
   /** As drawn where that fits; else the first that fits; else the first that fits on conditions. */
@@ -126,6 +138,16 @@ public final class MountWays {
               + " ridden or stood under.");
     }
     always.forEach(unknown::add);
+    double slender = mount.tube().meanRadiusMm() / mount.tube().wallMm();
+    if (slender < THIN_FROM) {
+      unknown.add(
+          String.format(
+              Locale.ROOT,
+              "The wall is thick for a shell (radius over wall %.1f, trusted from %.0f on): the movement is"
+                  + " rather overstated.",
+              slender,
+              THIN_FROM));
+    }
     return unknown;
   }
 }

@@ -36,9 +36,13 @@ final class JointSteps {
   private static void prepare(Steps all, JointPlan plan, int turn) {
     Joint joint = plan.joint();
     EdgePreparation preparation = plan.preparation();
-    if (preparation.firstDepthMm() > 0 && preparation.angleDeg() > 0) {
-      boolean one = !preparation.bevelledPart().isEmpty();
-      String part = one ? preparation.bevelledPart() : Steps.names(partsOf(plan));
+    boolean holes =
+        preparation.kind() == EdgePreparation.Kind.PLUG
+            || preparation.kind() == EdgePreparation.Kind.SLOT;
+    if (holes || preparation.firstDepthMm() > 0 && preparation.angleDeg() > 0) {
+      String cut = holes ? joint.first() : preparation.bevelledPart();
+      boolean one = !cut.isEmpty();
+      String part = one ? cut : Steps.names(partsOf(plan));
       all.add(
           new Steps.Draft(
                   StepTag.BEVEL,
@@ -50,7 +54,7 @@ final class JointSteps {
                       joint.name(),
                       preparation.kind().words()),
                   joint.name())
-              .parts(one ? List.of(preparation.bevelledPart()) : partsOf(plan))
+              .parts(one ? List.of(cut) : partsOf(plan))
               .joint(joint.name())
               .why(List.of(preparation.how(), preparation.reason()))
               .turn(turn));

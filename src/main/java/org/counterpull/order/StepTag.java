@@ -12,11 +12,12 @@ public enum StepTag {
   BEVEL(Operation.Kind.BEVEL),
   DRILL(Operation.Kind.DRILL),
   VENT(Operation.Kind.DRILL),
-  TRIAL(Operation.Kind.TACK),
+  TRIAL(Operation.Kind.MEASURE),
   STRIP_COATING(Operation.Kind.STRIP),
   REMOVE_SENSITIVE(Operation.Kind.STRIP),
   DEGREASE(Operation.Kind.CLEAN),
   CLEAN(Operation.Kind.CLEAN),
+  TEST_PIECE(Operation.Kind.TEST),
   SUPPORT(Operation.Kind.FIT),
   FIT(Operation.Kind.FIT),
   INSERT(Operation.Kind.INSERT),
@@ -29,7 +30,7 @@ public enum StepTag {
   MASK(Operation.Kind.MASK),
   PREHEAT_FOR_TACKS(Operation.Kind.PREHEAT),
   TACK(Operation.Kind.TACK),
-  BRACE(Operation.Kind.TACK),
+  BRACE(Operation.Kind.FIT),
   CHECK_DATUM(Operation.Kind.MEASURE),
   WELD(Operation.Kind.WELD),
   FIRE_WATCH(Operation.Kind.WATCH),
@@ -70,7 +71,8 @@ public enum StepTag {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  static StepTag of(String words) {
+  /** The sort that these words mean. */
+  public static StepTag of(String words) {
     return valueOf(words.toUpperCase(Locale.ROOT).replace(' ', '_'));
   }
 }

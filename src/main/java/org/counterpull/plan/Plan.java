@@ -134,6 +134,7 @@ public record Plan(
    * @param waitS waits alone
    * @param weldMetalKg in the joints
    * @param massKg of the finished weldment
+   * @param cutList what is cut, from which bars
    */
   public record Consumables(
       List<FillerUse> fillers,
@@ -143,7 +144,8 @@ public record Plan(
       double elapsedS,
       double waitS,
       Computed weldMetalKg,
-      Computed massKg) {
+      Computed massKg,
+      CutList cutList) {
     public Consumables {
       fillers = List.copyOf(fillers);
     }
@@ -154,10 +156,12 @@ public record Plan(
    *
    * @param designation class
    * @param diameterMm diameter
+   * @param depositedKg what of it ends up in the joints
    * @param kg bought, losses included
    * @param pieces electrodes or rods, 0 for wire
    */
-  public record FillerUse(String designation, double diameterMm, Computed kg, int pieces) {}
+  public record FillerUse(
+      String designation, double diameterMm, double depositedKg, Computed kg, int pieces) {}
 
   /**
    * Cost in one currency.
@@ -167,6 +171,7 @@ public record Plan(
    * @param filler wire, electrodes, rods
    * @param gas shielding gas
    * @param energy electricity
+   * @param stock bars, tubes and plate bought
    * @param total sum
    */
   public record Cost(
@@ -175,6 +180,7 @@ public record Plan(
       Computed filler,
       Computed gas,
       Computed energy,
+      Computed stock,
       Computed total) {}
 
   /**

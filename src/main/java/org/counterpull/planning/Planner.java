@@ -13,6 +13,7 @@ import org.counterpull.heatjob.Resolution;
 import org.counterpull.heatjob.SuperposedWaits;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
+import org.counterpull.mount.MountScreen;
 import org.counterpull.order.DutyCycles;
 import org.counterpull.order.HeatLedger;
 import org.counterpull.order.OrderCycle;
@@ -96,9 +97,8 @@ public final class Planner {
       refusals.add(
           new Refusal(
               "the order of work",
-              "these rules go round in a circle, which is a fault of the design: "
-                  + String.join("; ", cycle.inWords()),
-              String.join("; ", cycle.remedies())));
+              "these rules go round in a circle, which is a fault of the design: " + circle(cycle),
+              String.join(" ", cycle.remedies())));
       order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of(), List.of(), List.of());
     } else if (superposed.isPresent()) {
       Verification verification =
@@ -111,16 +111,17 @@ public final class Planner {
     }
     WorkOrder done = order;
     Optional<PullAnswer> shape = shaped.map(ShapeOrder::answer);
-    Plan.Consumables used = Consumption.of(weldment, done);
+    Plan.Consumables used = Consumption.of(weldment, joints, done);
+    List<Plan.Caution> cautions = cautions(weldment, joints);
     return new Plan(
         weldment,
         seed,
         refusals,
-        Cautions.apply(weldment, joints),
+        cautions,
         joints,
         order.runs().stream().map(run -> Directed.of(weldment, run)).toList(),
         preheat(joints, weldment.surroundings().ambientC()),
-        order.operations(),
+        Cautions.whereTheyBite(order.operations(), cautions),
         order.precedence(),
         order.orderReasons(),
         used,
@@ -135,6 +136,33 @@ public final class Planner {
     return joints.stream()
         .flatMap(joint -> joint.runs().stream())
         .anyMatch(run -> !run.passes().isEmpty());
+  }
+
+  /**
+   * The cautions of the job, then the question of {@code mount} wherever a weld comes near
+   * something.
+   */
+  private static List<Plan.Caution> cautions(Weldment weldment, List<JointPlan> joints) {
+    List<Plan.Caution> all = new ArrayList<>(Cautions.apply(weldment, joints));
+    for (MountScreen near : MountScreen.of(weldment, joints)) {
+      all.add(
+          new Plan.Caution(
+              "mount-" + near.joint(),
+              "Ask counterpull mount before this is welded straight to the tube: it compares sleeve,"
+                  + " saddle, clamp and pins by heat, bore and strength.",
+              near.because(),
+              "closed forms of rings and shells; common practice, no source"));
+    }
+    return all;
+  }
+
+  /** The rules of a circle, counted, one behind the other. */
+  private static String circle(OrderCycle cycle) {
+    List<String> words = new ArrayList<>();
+    for (String rule : cycle.inWords()) {
+      words.add((words.size() + 1) + ") " + rule);
+    }
+    return String.join(" ", words);
   }
 
   private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {
@@ -152,8 +180,9 @@ public final class Planner {
             ? List.of()
             : List.of(
                 "warm both parts over at least 75 mm each side with a broad flame, not a cutting one",
-                "measure 75 mm from the seam on the side away from the flame, after the flame has been"
-                    + " off for two minutes for each 25 mm of thickness (from memory: EN ISO 13916)");
+                "let it soak two minutes for each 25 mm of thickness, then measure four thicknesses from"
+                    + " the seam, at most 50 mm (75 mm above 50 mm thick), on the far side (from memory:"
+                    + " EN ISO 13916); each joint below says how far and how long");
     return new Plan.Preheat(highest.preheat(), warmed, how);
   }
 }

@@ -138,7 +138,8 @@ public final class PullJob {
         w.assumptions(),
         w.calibrations(),
         w.rules(),
-        w.swings());
+        w.swings(),
+        w.stockRoom());
   }
 
   /** True when the file writes an order. */
@@ -268,17 +269,21 @@ public final class PullJob {
     int first = 0;
     for (int m = 0; m < model.measures().size(); m++) {
       Measure measure = model.measures().get(m);
+      Verdict verdict = verdict(measure, released.get(m));
+      List<Share> shares = shares(measure, welded.released(), first);
+      boolean helped = verdict == Verdict.MARGINAL || verdict == Verdict.NO;
       answers.add(
           new CheckAnswer(
               measure.check(),
               measure.toleranceMm(),
               band(held.get(m)),
               band(released.get(m)),
-              verdict(measure, released.get(m)),
+              verdict,
               measure.untold(),
-              shares(measure, welded.released(), first),
+              shares,
               presets(measure, Welded.readings(welded.released()), first),
-              band(preset.get(m))));
+              band(preset.get(m)),
+              helped ? new Remedies(model, spread).of(m, welded.released(), shares) : List.of()));
       first += measure.readings();
     }
     return answers;

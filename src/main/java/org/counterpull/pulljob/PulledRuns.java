@@ -171,6 +171,8 @@ final class PulledRuns {
       case BUTT -> Kind.BUTT;
       case OUTSIDE_CORNER -> Kind.CORNER;
       case FLARE_BEVEL, FLARE_V -> Kind.FLARE;
+      // Both parts go on beside a hole: it pulls at them as a fillet does.
+      case PLUG -> Kind.FILLET;
       case FILLET -> walls(line).stream().anyMatch(Wall::goesOn) ? Kind.FILLET : Kind.CORNER;
     };
   }

@@ -43,6 +43,7 @@ final class WallsAtLine {
       case FILLET -> here.insideCorner();
       case BUTT, OUTSIDE_CORNER -> List.of(here.ending(first, true), here.ending(second, false));
       case FLARE_BEVEL, FLARE_V -> here.flare();
+      case PLUG -> here.insideCorner();
     };
   }
 

@@ -54,6 +54,12 @@ final class JointKeys {
                   "an intermittent weld",
                   "continuous",
                   "{length: 50, clear: 100}"),
+              new Key(
+                  "holes",
+                  Form.group("holes"),
+                  "what a plug or slot weld fills",
+                  "needed for plug and slot",
+                  "{diameter: 16, count: 3}"),
               new Key("load", Form.FORCE, "force on the joint; N", "none", "8 kN"),
               new Key(
                   "machine",
@@ -75,6 +81,16 @@ final class JointKeys {
           List.of(
               new Key("length", Form.LENGTH, "of each stitch", Key.NEEDED, "50"),
               new Key("clear", Form.LENGTH, "between two stitches", Key.NEEDED, "100")));
+
+  static final KeyTable HOLES =
+      new KeyTable(
+          "holes",
+          "the holes of a plug or slot weld, in the first part",
+          List.of(
+              new Key(
+                  "diameter", Form.LENGTH, "of a hole, or the width of a slot", Key.NEEDED, "16"),
+              new Key("length", Form.LENGTH, "of a slot, ends included", "round holes", "40"),
+              new Key("count", Form.NUMBER, "how many, in a row", "1", "3")));
 
   static final KeyTable BEFORE =
       new KeyTable(

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.counterpull.quantity.QuantityParser;
 import org.counterpull.weldment.Joint;
 import org.counterpull.weldment.Joint.GivenSize;
+import org.counterpull.weldment.Joint.Holes;
 import org.counterpull.weldment.Joint.Intermittent;
 import org.counterpull.weldment.Joint.WeldKind;
 import org.counterpull.weldment.Side;
@@ -48,6 +49,9 @@ final class JointReading {
     boolean full = fields.choice("penetration").filter("full"::equals).isPresent();
     Optional<Intermittent> stitch =
         fields.get("stitch").flatMap(v -> v.fields(JointKeys.STITCH)).flatMap(this::stitch);
+    Optional<Holes> holes =
+        fields.get("holes").flatMap(v -> v.fields(JointKeys.HOLES)).flatMap(this::holes);
+    weld.ifPresent(kind -> holesFit(kind, fields));
     Optional<Double> load =
         fields
             .get("load")
@@ -69,7 +73,8 @@ final class JointReading {
             full,
             stitch,
             load,
-            machine));
+            machine,
+            holes));
   }
 
   /** The ties of the joints read so far; empty when the parts of one of them aren't known. */
@@ -142,6 +147,31 @@ final class JointReading {
 
   private static double opening(Fields fields, String key) {
     return fields.get(key).flatMap(v -> v.size(0, WIDEST_GAP_MM)).orElse(0.0);
+  }
+
+  private Optional<Holes> holes(Fields fields) {
+    Optional<Double> width = fields.get("diameter").flatMap(v -> v.size(3, 100));
+    Optional<Double> length = fields.get("length").flatMap(v -> v.size(3, 1000));
+    Optional<Double> count = fields.get("count").flatMap(v -> v.number(1, 200, ""));
+    if (width.isPresent() && length.isPresent() && length.get() <= width.get()) {
+      return fields.problem(
+          "length", "a slot is longer than it is wide", "leave the length out for round holes");
+    }
+    return width.map(w -> new Holes(w, length.orElse(w), (int) Math.round(count.orElse(1.0))));
+  }
+
+  private static void holesFit(WeldKind kind, Fields fields) {
+    boolean filled = kind == WeldKind.PLUG || kind == WeldKind.SLOT;
+    if (filled && !fields.has("holes")) {
+      fields.problem(
+          "weld",
+          "a " + Words.weld(kind) + " weld fills holes, and none are given",
+          kind == WeldKind.PLUG
+              ? "holes: {diameter: 16, count: 3}"
+              : "holes: {diameter: 16, length: 40, count: 2}");
+    } else if (!filled && fields.has("holes")) {
+      fields.problem("holes", "only plug and slot welds fill holes", "weld: plug, or weld: slot");
+    }
   }
 
   private Optional<Intermittent> stitch(Fields fields) {

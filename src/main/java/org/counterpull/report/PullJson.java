@@ -73,6 +73,14 @@ final class PullJson {
       }
     }
     band(node.putObject("withPresets"), check.withPresets());
+    ArrayNode remedies = node.putArray("remedies");
+    check
+        .remedies()
+        .forEach(
+            remedy ->
+                band(
+                    remedies.addObject().put("what", remedy.what()).putObject("leaves"),
+                    remedy.leaves()));
   }
 
   private static void band(ObjectNode node, Band band) {

@@ -118,9 +118,7 @@ public final class PullReport {
       line("      that leaves " + words.band(check.check(), check.withPresets()));
     }
     if (check.verdict() != Verdict.YES) {
-      words.remedies(check).stream()
-          .skip(1)
-          .forEach(remedy -> wrapped("      ", "would help: " + remedy));
+      words.remedies(check).forEach(remedy -> wrapped("      ", "would help: " + remedy));
     }
   }
 

@@ -8,6 +8,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.plan.PullAnswer.Band;
 import org.counterpull.plan.PullAnswer.CheckAnswer;
 import org.counterpull.plan.PullAnswer.Preset;
+import org.counterpull.plan.PullAnswer.Remedy;
 import org.counterpull.plan.PullAnswer.Share;
 import org.counterpull.plan.PullAnswer.Slender;
 import org.counterpull.weldment.Check;
@@ -130,44 +131,19 @@ final class ShapeWords {
     return String.format(Locale.ROOT, "%.2f", ratio);
   }
 
-  /**
-   * What would bring a check in, each with what it is worth. Shares are linear in what runs want,
-   * so that a smaller weld's effect is known without another search.
-   */
+  /** What would bring a check in, each with what it leaves. */
   List<String> remedies(CheckAnswer answer) {
     List<String> sentences = new ArrayList<>();
     Check check = answer.check();
-    double central = answer.shares().stream().mapToDouble(Share::mm).sum();
-    sentences.add("set off before tacking as above: leaves " + band(check, answer.withPresets()));
+    for (Remedy remedy : answer.remedies()) {
+      sentences.add(remedy.what() + ": leaves " + band(check, remedy.leaves()));
+    }
     sentences.add(
-        String.format(
-            Locale.ROOT,
-            "every fillet a size smaller (leg 5 to 4 mm, %.0f %% of the heat): %s instead of %s",
-            100 * SMALLER,
-            off(check, SMALLER * central),
-            off(check, central)));
-    List<Share> most = answer.shares().stream().limit(MOST_SHARES).toList();
-    double stitched = central - most.stream().mapToDouble(Share::mm).sum() / 2;
-    sentences.add(
-        "stitches over half the length at "
-            + most.stream().map(Share::run).collect(Collectors.joining(", "))
-            + ", which move it most: "
-            + off(check, stitched));
-    sentences.add(
-        "bolts or a captive piece instead of the weld at "
-            + most.get(0).run()
-            + ": "
-            + off(check, central - most.get(0).mm()));
-    sentences.add(
-        "held in its fixtures it is "
+        "fixtures: in them it is "
             + band(check, answer.held())
-            + "; what springs back when they come off cold is the rest");
-    double most1 = Math.max(Math.abs(answer.released().low()), Math.abs(answer.released().high()));
-    sentences.add(
-        "bore or machine after welding: leave " + fine(2 * most1) + " of metal on for it");
+            + "; the rest springs back when they come off cold");
+    double most = Math.max(Math.abs(answer.released().low()), Math.abs(answer.released().high()));
+    sentences.add("boring or machining after welding: leave " + fine(2 * most) + " of metal on");
     return sentences;
   }
-
-  /** Heat of a fillet one size smaller over its own: (4 / 5)2. */
-  private static final double SMALLER = 0.64;
 }

@@ -19,6 +19,7 @@ import org.counterpull.fillet.FilletThroat;
  * @param intermittent stitches instead of a continuous weld
  * @param loadN force on the joint from the file, N
  * @param machine name of the machine that the file asks for
+ * @param holes what plug and slot welds fill; empty for every other weld
  */
 public record Joint(
     String name,
@@ -32,10 +33,41 @@ public record Joint(
     boolean fullPenetration,
     Optional<Intermittent> intermittent,
     Optional<Double> loadN,
-    Optional<String> machine) {
+    Optional<String> machine,
+    Optional<Holes> holes) {
 
   public Joint {
     sides = List.copyOf(sides);
+  }
+
+  /** A joint without plugs or slots. */
+  public Joint(
+      String name,
+      String first,
+      String second,
+      WeldKind weld,
+      Optional<GivenSize> size,
+      List<Side> sides,
+      double gapMm,
+      double clearanceMm,
+      boolean fullPenetration,
+      Optional<Intermittent> intermittent,
+      Optional<Double> loadN,
+      Optional<String> machine) {
+    this(
+        name,
+        first,
+        second,
+        weld,
+        size,
+        sides,
+        gapMm,
+        clearanceMm,
+        fullPenetration,
+        intermittent,
+        loadN,
+        machine,
+        Optional.empty());
   }
 
   /** The kinds of weld that a file can ask for. */
@@ -58,7 +90,11 @@ public record Joint(
     DOUBLE_J,
     /** Steep flanks and a wide gap on a backing strip. */
     STEEP_V,
-    STEEP_BEVEL
+    STEEP_BEVEL,
+    /** Holes in the first part, filled. */
+    PLUG,
+    /** Slots in the first part, filled. */
+    SLOT
   }
 
   /** A weld size from the file: leg z or throat a, in mm; the two are never mixed up. */
@@ -103,4 +139,24 @@ public record Joint(
    * @param clearMm between two
    */
   public record Intermittent(double lengthMm, double clearMm) {}
+
+  /**
+   * Holes in the first part that are filled with weld metal, in a row along the middle of the
+   * overlap.
+   *
+   * @param widthMm diameter of a hole, width of a slot
+   * @param lengthMm of a slot, ends included; the diameter for a hole
+   * @param count how many
+   */
+  public record Holes(double widthMm, double lengthMm, int count) {
+    /** Cross-section of one, mm2. */
+    public double areaMm2() {
+      return widthMm * (lengthMm - widthMm) + Math.PI * widthMm * widthMm / 4;
+    }
+
+    /** Distance from the middle of one to the middle of the next: AWS D1.1, from memory. */
+    public double pitchMm() {
+      return lengthMm > widthMm ? 2 * lengthMm : 4 * widthMm;
+    }
+  }
 }

@@ -100,7 +100,7 @@ final class SweepBench {
           case J -> Preparation.J;
           case DOUBLE_U -> Preparation.DOUBLE_U;
           case DOUBLE_J -> Preparation.DOUBLE_J;
-          case SQUARE, FILLET, FLARE_BEVEL, FLARE_V -> Preparation.SQUARE;
+          case SQUARE, FILLET, FLARE_BEVEL, FLARE_V, PLUG, SLOT -> Preparation.SQUARE;
         };
     Groove groove =
         new Groove(

@@ -26,6 +26,11 @@ record Chapter(String title, String resource, String intro) {
               "formulas.yaml",
               "Each row is worked by the registry that the `formula` command and the plan use."),
           new Chapter(
+              "Welds: sections, passes, sizes, strengths",
+              "weld.yaml",
+              "Names without a hyphen are worked by the classes of the packages `groove`, `fillet`,"
+                  + " `feeding`, `strength` and `jointplan`, the others by the registry."),
+          new Chapter(
               "Shrinkage of one weld",
               "shrinkage.yaml",
               "Published closed forms and tables. Names without a hyphen are worked by the classes"
@@ -40,7 +45,12 @@ record Chapter(String title, String resource, String intro) {
               "zone.yaml",
               "Shrinkage read off a field of peak temperatures, against the closed forms. A row"
                   + " that compares two of our own ways shows their ratio, and the reference is"
-                  + " one."));
+                  + " one."),
+          new Chapter(
+              "The heat engine",
+              "heat.yaml",
+              "Each row is solved by the kernel of the package `heat`, at normal fineness, and read"
+                  + " off its field."));
 
   List<Worked> worked() {
     try (InputStream data = Chapter.class.getResourceAsStream("/verification/" + resource)) {

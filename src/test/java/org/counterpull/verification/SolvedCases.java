@@ -3,6 +3,8 @@ package org.counterpull.verification;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import org.counterpull.heat.solve.HeatCases;
+import org.counterpull.jointplan.PassCases;
 import org.counterpull.pull.ShapeCases;
 import org.counterpull.zone.ZoneCases;
 
@@ -15,6 +17,9 @@ final class SolvedCases {
     ALL.putAll(ShrinkageCases.all());
     ALL.putAll(ShapeCases.all());
     ALL.putAll(ZoneCases.all());
+    ALL.putAll(WeldCases.all());
+    ALL.putAll(PassCases.all());
+    ALL.putAll(HeatCases.all());
   }
 
   private SolvedCases() {}
