@@ -75,6 +75,9 @@ public final class JointPlanner {
     Optional<ShopMachine> machine = choose(joint, verdicts);
     List<String> notes = new ArrayList<>(chosen.left());
     notes.addAll(needs.remarks());
+    if (load.isEmpty() && !needs.groove()) {
+      notes.addAll(SkewWords.of(lines));
+    }
     Optional<LoadCheck> check = load.map(needs::check);
     check.ifPresent(c -> notes.addAll(c.remarks()));
     if (joint.loadN().isPresent() && check.isEmpty()) {

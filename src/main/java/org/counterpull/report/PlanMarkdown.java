@@ -19,6 +19,7 @@ final class PlanMarkdown {
   private final PlanWords words;
   private final PlanTables tables;
   private final PracticeTables practice;
+  private final MachineLimits limits;
   private final FormulasUsed formulas;
   private final Measures measures;
   private final StringBuilder out = new StringBuilder();
@@ -30,6 +31,7 @@ final class PlanMarkdown {
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
+    limits = new MachineLimits(plan, measures);
   }
 
   String write() {
@@ -48,6 +50,8 @@ final class PlanMarkdown {
     heat();
     heading("What each machine can weld");
     table(tables.verdicts());
+    line("");
+    limits.sentences().forEach(this::bullet);
     words.alike().forEach(this::joints);
     coupons();
     section("Checks", tables.checks());

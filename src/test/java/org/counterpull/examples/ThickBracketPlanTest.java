@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,17 @@ class ThickBracketPlanTest {
     for (String joint : new String[] {"ear-1", "ear-2", "web-base", "web-1", "web-2"}) {
       assertThat(plan.verdict("bench mag", joint)).isEqualTo("tack-only");
     }
+  }
+
+  @Test
+  void thePlanSaysWhatTheSmallMachineWouldNeedAndHowTheWorkIsSplit() throws IOException {
+    String text = Files.readString(folder.resolve("plan.md"));
+    assertThat(text)
+        .contains("bench mag (here) gives 140 A on its socket: one pass melts through 3.5 mm")
+        .contains("bench mag on ear-1, ear-2: tack only: short-circuit transfer above 6.4 mm")
+        .contains("and then still a preheat of 164")
+        .contains("The split: cut, fit and tack at the bench with bench mag")
+        .contains("big mag (neighbour's workshop) welds 14 runs");
   }
 
   @Test
