@@ -24,12 +24,14 @@ class ArchitectureTest {
     "..section..",
     "..power..",
     "..feeding..",
+    "..filler..",
     "..groove..",
     "..fillet..",
     "..penetration..",
     "..shrinkage..",
     "..strength..",
     "..zone..",
+    "..calibration..",
     "..linkage..",
     "..fit.."
   };
@@ -87,7 +89,13 @@ class ArchitectureTest {
           .definedBy("..plan..")
           .layer("planning")
           .definedBy(
-              "..planning..", "..heatjob..", "..pulljob..", "..mount..", "..cost..", "..caution..")
+              "..planning..",
+              "..heatjob..",
+              "..pulljob..",
+              "..mount..",
+              "..cost..",
+              "..caution..",
+              "..coupon..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")

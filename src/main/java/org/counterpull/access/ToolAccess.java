@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -27,6 +26,9 @@ public final class ToolAccess {
   private static final double UNDERSIZE_MM = 0.8;
 
   private static final double SPACING = 0.5;
+
+  /** A hole given at one face of a wall this thick goes through it, mm. */
+  private static final double THROUGH_MM = 12;
 
   /** Steps in which a piece is moved away, mm: plates are thicker. */
   private static final double MOVE_MM = 2;
@@ -83,9 +85,12 @@ public final class ToolAccess {
     Set<String> blockers(Vector3D way);
   }
 
-  private static Set<String> better(Spot spot, Look look) {
-    return Optional.of(spot.axis()).stream()
-        .flatMap(a -> java.util.stream.Stream.of(a, a.negate()))
+  /** By the better of the two ends; a place at one face of its part has only that end. */
+  private Set<String> better(Spot spot, Look look) {
+    List<Vector3D> ends = List.of(spot.axis(), spot.axis().negate());
+    double nearer = ends.stream().mapToDouble(end -> toOutside(spot, end)).min().orElseThrow();
+    return ends.stream()
+        .filter(end -> toOutside(spot, end) <= 2 * nearer + THROUGH_MM)
         .map(look::blockers)
         .min(Comparator.<Set<String>>comparingInt(Set::size))
         .orElseThrow();

@@ -7,7 +7,12 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.order.StepTag;
+import org.counterpull.order.Timed;
 import org.counterpull.plan.Plan;
 import org.counterpull.weldment.Weldment;
 
@@ -16,7 +21,8 @@ public final class Cautions {
   private static final String RESOURCE = "/cautions/cautions.yaml";
 
   /** A caution with what brings it up. */
-  record Row(String id, Trigger trigger, List<String> words, String text, String basis) {}
+  record Row(
+      String id, Trigger trigger, List<String> words, List<String> at, String text, String basis) {}
 
   private static final List<Row> ROWS = read();
 
@@ -34,6 +40,48 @@ public final class Cautions {
     return List.copyOf(cautions);
   }
 
+  /**
+   * The operations with each caution repeated where it bites: at the first step of the first of its
+   * sorts that the job has.
+   */
+  public static List<Timed> whereTheyBite(List<Timed> operations, List<Plan.Caution> cautions) {
+    Map<Integer, List<String>> texts = new TreeMap<>();
+    for (Plan.Caution caution : cautions) {
+      // A caution that a plan adds by itself has no row: it stands at the head of the plan only.
+      ROWS.stream()
+          .filter(r -> r.id().equals(caution.id()))
+          .findFirst()
+          .flatMap(row -> bites(operations, row))
+          .ifPresent(i -> texts.computeIfAbsent(i, k -> new ArrayList<>()).add(caution.text()));
+    }
+    List<Timed> with = new ArrayList<>();
+    for (int i = 0; i < operations.size(); i++) {
+      Timed timed = operations.get(i);
+      with.add(
+          texts.containsKey(i)
+              ? new Timed(
+                  timed.number(),
+                  timed.operation().withCautions(texts.get(i)),
+                  timed.startS(),
+                  timed.endS())
+              : timed);
+    }
+    return with;
+  }
+
+  private static Optional<Integer> bites(List<Timed> operations, Row row) {
+    for (String sort : row.at()) {
+      String begin = sort.replace(' ', '-');
+      for (int i = 0; i < operations.size(); i++) {
+        String id = operations.get(i).operation().id();
+        if (id.equals(begin) || id.startsWith(begin + ":")) {
+          return Optional.of(i);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
   static List<Row> rows() {
     return ROWS;
   }
@@ -44,11 +92,14 @@ public final class Cautions {
       for (JsonNode row : new YAMLMapper().readTree(in)) {
         List<String> words = new ArrayList<>();
         row.path("words").forEach(word -> words.add(word.asText()));
+        List<String> at = new ArrayList<>();
+        row.required("at").forEach(sort -> at.add(StepTag.of(sort.asText()).words()));
         rows.add(
             new Row(
                 row.required("id").asText(),
                 Trigger.of(row.required("trigger").asText()),
                 List.copyOf(words),
+                List.copyOf(at),
                 row.required("text").asText(),
                 row.required("basis").asText()));
       }

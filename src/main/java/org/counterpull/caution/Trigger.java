@@ -19,6 +19,7 @@ import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.PartMaterial;
 import org.counterpull.weldment.SpokenOf;
+import org.counterpull.weldment.Swing;
 import org.counterpull.weldment.Weldment;
 
 /** What on a job brings a caution up. Each gives what it found, as the words behind "because". */
@@ -103,7 +104,8 @@ enum Trigger {
               .map(Fixture::name);
       Stream<String> axes =
           weldment.checks().stream().filter(c -> c.kind() == Check.Kind.COAXIAL).map(Check::name);
-      return Stream.of(turning, rods, axes)
+      Stream<String> swings = weldment.swings().stream().map(Swing::name);
+      return Stream.of(swings, turning, rods, axes)
           .flatMap(names -> names)
           .findFirst()
           .map(name -> name + " is something that turns");
@@ -147,6 +149,29 @@ enum Trigger {
           .filter(plan -> plan.preheat().value() > weldment.surroundings().ambientC())
           .map(plan -> plan.joint().name() + " is preheated")
           .findFirst();
+    }
+  },
+  SEALED_GAS {
+    @Override
+    Optional<String> because(Weldment weldment, List<JointPlan> joints, List<String> words) {
+      return ofKind(weldment, Feature.Kind.GAS_STRUT, Feature.Kind.ACCUMULATOR)
+          .or(() -> SpokenOf.first(weldment, words));
+    }
+  },
+  VESSEL {
+    @Override
+    Optional<String> because(Weldment weldment, List<JointPlan> joints, List<String> words) {
+      return ofKind(weldment, Feature.Kind.VESSEL).or(() -> SpokenOf.first(weldment, words));
+    }
+  },
+  HYDRAULICS {
+    @Override
+    Optional<String> because(Weldment weldment, List<JointPlan> joints, List<String> words) {
+      return weldment.swings().stream()
+          .filter(swing -> swing.cylinder().isPresent())
+          .map(swing -> "a cylinder moves " + swing.name())
+          .findFirst()
+          .or(() -> SpokenOf.first(weldment, words));
     }
   },
   OUTDOORS {

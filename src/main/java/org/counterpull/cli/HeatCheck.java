@@ -11,6 +11,9 @@ enum HeatCheck {
   NORMAL(Optional.of(Resolution.NORMAL)),
   FINE(Optional.of(Resolution.FINE));
 
+  /** What counts when nothing is said. */
+  static final HeatCheck USUAL = COARSE;
+
   private final Optional<Resolution> resolution;
 
   HeatCheck(Optional<Resolution> resolution) {

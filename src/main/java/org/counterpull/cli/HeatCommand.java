@@ -147,7 +147,11 @@ final class HeatCommand implements Callable<Integer> {
     if (sound.weldment().joints().isEmpty()) {
       throw new BadInput(file + ": there are no joints to plan\nTry: --order written");
     }
-    Plan plan = new Planner(book()).plan(sound.weldment(), sound.contacts(), seed);
+    SimulatedTime shown = new SimulatedTime(spec.commandLine().getErr(), Optional.empty());
+    Plan plan =
+        new Planner(book())
+            .plan(sound.weldment(), sound.contacts(), seed, HeatCheck.USUAL.resolution(), shown);
+    shown.done();
     return HeatJob.planned(plan, sound.contacts(), resolution);
   }
 

@@ -60,16 +60,20 @@ final class MachineCommand implements Callable<Integer> {
     }
     Machine machine = options.machine();
     WeldTask task = options.task();
+    List<MachineVerdict> each =
+        machine.processes().stream().map(p -> MachineAssessor.assess(machine, p, task)).toList();
     MachineVerdict verdict = MachineAssessor.assess(machine, task);
-    List<MachineVerdict> table = MachineAssessor.table(machine, machine.processes().get(0), task);
+    List<MachineVerdict> table = MachineAssessor.table(machine, verdict.point().process(), task);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       ObjectNode node = VerdictText.json(verdict);
+      ArrayNode others = node.putArray("processes");
+      each.forEach(one -> others.add(VerdictText.json(one)));
       ArrayNode rows = node.putArray("table");
       table.forEach(row -> rows.add(VerdictText.json(row)));
       out.println(JsonText.write(node));
     } else {
-      VerdictText.print(out, verdict);
+      each.forEach(one -> VerdictText.print(out, one));
       VerdictText.printTable(out, table);
     }
     return refused(verdict) ? ExitCode.REFUSED : ExitCode.DONE;

@@ -10,6 +10,7 @@ import org.counterpull.arc.WeldingProcess;
 import org.counterpull.feeding.ShieldingGas;
 import org.counterpull.machine.JointKind;
 import org.counterpull.machine.Machine;
+import org.counterpull.machine.Panel;
 import org.counterpull.machine.PlateText;
 import org.counterpull.machine.WeldTask;
 import org.counterpull.position.WeldingPosition;
@@ -27,8 +28,9 @@ final class MachineOptions {
   @Option(
       names = "--process",
       paramLabel = "WORD",
-      description = "mma, mag, mig, fcaw, fcaw-s or tig")
-  private String process;
+      split = ",",
+      description = "mma, mag, mig, fcaw, fcaw-s or tig; several with commas")
+  private List<String> processes = List.of();
 
   @Option(names = "--max-current", paramLabel = "A", description = "largest current, such as 140")
   private String maxCurrent;
@@ -50,6 +52,12 @@ final class MachineOptions {
       paramLabel = "SUPPLY",
       description = "\"120 V 20 A\", \"400 V 16 A three-phase\"")
   private String supply;
+
+  @Option(
+      names = "--lead",
+      paramLabel = "LEAD",
+      description = "extension lead: \"25 m 2.5 mm2\" or \"50 ft 12 AWG\"")
+  private String lead;
 
   @Option(
       names = "--plain",
@@ -102,7 +110,7 @@ final class MachineOptions {
 
   /** True when a machine is described. */
   boolean given() {
-    return process != null || maxCurrent != null || duty != null || supply != null;
+    return !processes.isEmpty() || maxCurrent != null || duty != null || supply != null;
   }
 
   /** Thickness asked about, mm; that of the bar where only a bar is given. */
@@ -117,18 +125,7 @@ final class MachineOptions {
 
   /** The machine. */
   Machine machine() {
-    String named = process == null ? "" : process;
-    WeldingProcess understood =
-        WeldingProcess.parse(named)
-            .orElseThrow(
-                () ->
-                    process == null
-                        ? missing("--process", "mag")
-                        : new BadInput(
-                            "--process: there is no process \""
-                                + named
-                                + "\"\nTry: "
-                                + String.join(", ", WeldingProcess.allWords())));
+    List<WeldingProcess> understood = understood();
     double largest =
         read(
             "--max-current",
@@ -143,8 +140,10 @@ final class MachineOptions {
     ShieldingGas bottle =
         gas == null ? ShieldingGas.ARGON_18_CO2 : read("--gas", gas, PlateText::gas);
     return new Machine(
-        Math.round(largest) + " A " + understood.word(),
-        List.of(understood),
+        Math.round(largest)
+            + " A "
+            + String.join("/", understood.stream().map(WeldingProcess::word).toList()),
+        understood,
         smallest,
         largest,
         plate,
@@ -152,7 +151,28 @@ final class MachineOptions {
         plain ? Conversion.PLAIN : Conversion.CORRECTED,
         sizes("--wire", wires.isEmpty() ? List.of("0.8") : wires),
         sizes("--electrode", electrodes),
-        bottle);
+        bottle,
+        List.of(),
+        lead == null ? Optional.empty() : Optional.of(read("--lead", lead, PlateText::lead)),
+        Panel.PLAIN);
+  }
+
+  private List<WeldingProcess> understood() {
+    if (processes.isEmpty()) {
+      throw missing("--process", "mag");
+    }
+    return processes.stream().map(MachineOptions::understood).toList();
+  }
+
+  private static WeldingProcess understood(String named) {
+    return WeldingProcess.parse(named)
+        .orElseThrow(
+            () ->
+                new BadInput(
+                    "--process: there is no process \""
+                        + named
+                        + "\"\nTry: "
+                        + String.join(", ", WeldingProcess.allWords())));
   }
 
   /** The question. */

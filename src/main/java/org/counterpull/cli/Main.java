@@ -28,10 +28,13 @@ import picocli.CommandLine.Spec;
       SchemaCommand.class,
       CheckCommand.class,
       HeatCommand.class,
+      CouponCommand.class,
+      CalibrateCommand.class,
       PullCommand.class,
       MountCommand.class,
       ProceduresCommand.class,
       MachineCommand.class,
+      JointCommand.class,
       FormulaCommand.class,
       GenerateCompletion.class
     })

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.counterpull.mount.Inside;
+import org.counterpull.mount.LugHole;
 import org.counterpull.mount.MountAnswer;
 import org.counterpull.mount.MountCases;
 import org.counterpull.mount.MountWays;
@@ -93,7 +94,8 @@ final class MountCommand implements Callable<Integer> {
     if (feature != null) {
       throw new BadInput("--feature goes with a file\nTry: without it");
     }
-    return new MountReport(List.of(MountWays.of(options.mount(inside))), List.of());
+    MountAnswer answer = options.withPin(MountWays.of(options.mount(inside)));
+    return new MountReport(List.of(answer), List.of());
   }
 
   private MountReport ofFile() {
@@ -129,6 +131,10 @@ final class MountCommand implements Callable<Integer> {
   }
 
   private static boolean refused(List<MountAnswer> answers) {
-    return answers.stream().anyMatch(a -> a.of(Way.AS_DRAWN).outcome() == Outcome.DONT);
+    return answers.stream()
+        .anyMatch(
+            a ->
+                a.of(Way.AS_DRAWN).outcome() == Outcome.DONT
+                    || a.hole().filter(LugHole::tooWeak).isPresent());
   }
 }

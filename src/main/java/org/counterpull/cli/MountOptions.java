@@ -7,6 +7,8 @@ import java.util.function.Function;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.fit.ToleranceClass;
 import org.counterpull.mount.Inside;
+import org.counterpull.mount.LugHole;
+import org.counterpull.mount.MountAnswer;
 import org.counterpull.mount.MountCase;
 import org.counterpull.mount.ShortMount;
 import org.counterpull.quantity.LengthUnit;
@@ -69,6 +71,18 @@ final class MountOptions {
       description = "from the tube to where the load acts; 3/4 of the lug's height if left out")
   private String arm;
 
+  @Option(names = "--pin", paramLabel = "SIZE", description = "pin through the lug: \"16 mm\"")
+  private String pin;
+
+  @Option(
+      names = "--cylinder",
+      paramLabel = "BORE",
+      description = "bore of the cylinder that loads the lug, with --pressure instead of --force")
+  private String cylinder;
+
+  @Option(names = "--pressure", paramLabel = "P", description = "its pressure: \"160 bar\"")
+  private String pressure;
+
   /** True when a tube is described. */
   boolean given() {
     return tube != null || lug != null || weld != null || fromSeal != null || current != null;
@@ -117,10 +131,34 @@ final class MountOptions {
             seal,
             understood,
             read("--current", required("--current", current, "160"), QuantityParser::parseCurrentA),
-            Optional.ofNullable(force).map(f -> read("--force", f, QuantityParser::parseForceN)),
+            forceN(),
             Optional.ofNullable(arm).map(a -> length("--arm", a)),
             inside)
         .mount();
+  }
+
+  /** The load: given, or what a cylinder pushes with. */
+  private Optional<Double> forceN() {
+    if (cylinder == null && pressure == null) {
+      return Optional.ofNullable(force).map(f -> read("--force", f, QuantityParser::parseForceN));
+    }
+    if (force != null) {
+      throw new BadInput("--force and --cylinder were both given\nTry: one of the two");
+    }
+    double bore = length("--cylinder", required("--cylinder", cylinder, "\"50 mm\""));
+    double mpa =
+        read(
+            "--pressure",
+            required("--pressure", pressure, "\"160 bar\""),
+            QuantityParser::parsePressureMPa);
+    return Optional.of(mpa * Math.PI / 4 * bore * bore);
+  }
+
+  /** The answer with the lug's hole, where a pin is given. */
+  MountAnswer withPin(MountAnswer answer) {
+    return pin == null
+        ? answer
+        : answer.with(LugHole.through(answer.mount(), length("--pin", pin)));
   }
 
   /** Sizes with a times sign between them; a unit behind the last counts for all. */

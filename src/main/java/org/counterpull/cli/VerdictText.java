@@ -8,6 +8,7 @@ import java.util.Locale;
 import org.counterpull.machine.Figure;
 import org.counterpull.machine.GateResult;
 import org.counterpull.machine.MachineVerdict;
+import org.counterpull.machine.Stretch;
 import org.counterpull.quantity.Printed;
 
 /** A machine's verdict, for people and for machines. */
@@ -25,7 +26,8 @@ final class VerdictText {
         verdict.verdict().word());
     out.printf(
         Locale.ROOT,
-        "  set at %s A, %s V, %s wire or electrode %s mm, duty %s %%%n",
+        "  %s set at %s A, %s V, %s wire or electrode %s mm, duty %s %%%n",
+        verdict.point().process().word(),
         Printed.number(verdict.point().currentA(), 3),
         Printed.number(verdict.point().voltageV(), 3),
         verdict.point().transfer().word(),
@@ -54,12 +56,16 @@ final class VerdictText {
             ? "in any thickness"
             : "up to " + Printed.number(verdict.notChilledUpToMm(), 2) + " mm");
     verdict.notes().forEach(note -> out.println("  " + note));
+    Stretch.of(verdict).forEach(way -> out.println("  " + way));
     verdict.whatWouldChangeIt().forEach(change -> out.println("  would change it: " + change));
   }
 
   /** One line a thickness. */
   static void printTable(PrintWriter out, List<MachineVerdict> rows) {
     out.println();
+    rows.stream()
+        .findFirst()
+        .ifPresent(row -> out.println("with " + row.point().process().word() + ":"));
     out.println("thickness  verdict           passes  preheat  preparation");
     for (MachineVerdict row : rows) {
       out.printf(
@@ -77,6 +83,7 @@ final class VerdictText {
   static ObjectNode json(MachineVerdict verdict) {
     ObjectNode node = JsonText.object();
     node.put("machine", verdict.machine());
+    node.put("process", verdict.point().process().word());
     node.put("joint", verdict.task().joint().word());
     node.put("thicknessMm", verdict.task().thinnerMm());
     node.put("verdict", verdict.verdict().word());
@@ -108,6 +115,8 @@ final class VerdictText {
     node.put("arcTimeSPerM", verdict.arcTimeSPerM()).put("waitSPerM", verdict.waitSPerM());
     ArrayNode notes = node.putArray("notes");
     verdict.notes().forEach(notes::add);
+    ArrayNode ways = node.putArray("stretch");
+    Stretch.of(verdict).forEach(ways::add);
     ArrayNode changes = node.putArray("wouldChange");
     verdict.whatWouldChangeIt().forEach(changes::add);
     return node;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.groove.WeldMetalMass;
+import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.PassPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.order.Operation;
@@ -37,7 +38,7 @@ public final class Consumption {
   private Consumption() {}
 
   /** What a work order uses up. */
-  public static Plan.Consumables of(Weldment weldment, WorkOrder order) {
+  public static Plan.Consumables of(Weldment weldment, List<JointPlan> joints, WorkOrder order) {
     double weldMetalKg = order.runs().stream().mapToDouble(r -> Deposit.kg(weldment, r)).sum();
     double partsKg = weldment.parts().stream().mapToDouble(PartMass::kg).sum();
     return new Plan.Consumables(
@@ -49,7 +50,8 @@ public final class Consumption {
         order.waitS(),
         // Mass of the metal itself, not per length: the formula's unit is replaced.
         WeldMetalMass.FORMULA.in("kg").result(weldMetalKg),
-        MASS.result(partsKg + weldMetalKg));
+        MASS.result(partsKg + weldMetalKg),
+        CutLists.of(weldment, joints));
   }
 
   private static List<Plan.FillerUse> fillers(Weldment weldment, List<RunPlan> runs) {
@@ -74,6 +76,7 @@ public final class Consumption {
     return new Plan.FillerUse(
         kind.designation(),
         kind.diameterMm(),
+        kg,
         FillerBought.of(kg, Deposit.efficiency(weldment, first).ratio()),
         Deposit.pieces(first.process(), kind.diameterMm(), mm3));
   }

@@ -1,8 +1,11 @@
 package org.counterpull.cost;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.counterpull.order.Operation;
 import org.counterpull.order.WorkOrder;
+import org.counterpull.plan.CutList;
 import org.counterpull.plan.Plan;
 import org.counterpull.quantity.Computed;
 import org.counterpull.weldment.Prices;
@@ -40,12 +43,26 @@ public final class Costing {
         Price.of(Price.MATERIAL, used.gasLitres().value() / L_PER_M3, prices.gasPerM3(), currency);
     Computed energy =
         Price.of(Price.MATERIAL, used.energyKWh().value(), prices.energyPerKWh(), currency);
+    Computed stock =
+        Price.of(Price.MATERIAL, stockKg(used.cutList()), prices.stockPerKg(), currency);
     double sum = 0;
-    for (Computed part : List.of(labour, filler, gas, energy)) {
+    for (Computed part : List.of(labour, filler, gas, energy, stock)) {
       sum += part.value();
     }
     return new Plan.Cost(
-        currency, labour, filler, gas, energy, Price.of(Price.TOTAL, 1, sum, currency));
+        currency, labour, filler, gas, energy, stock, Price.of(Price.TOTAL, 1, sum, currency));
+  }
+
+  /** Whole bars, and plate as cut. */
+  private static double stockKg(CutList list) {
+    double barsKg = list.bars().stream().mapToDouble(CutList.Bars::kg).sum();
+    Set<String> packed =
+        list.bars().stream().map(b -> b.stock() + b.steel()).collect(Collectors.toSet());
+    return barsKg
+        + list.cuts().stream()
+            .filter(c -> !packed.contains(c.stock() + c.steel()))
+            .mapToDouble(c -> c.kg() * c.parts().size())
+            .sum();
   }
 
   private static double labourS(WorkOrder order) {

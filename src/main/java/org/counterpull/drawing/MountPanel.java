@@ -17,6 +17,7 @@ final class MountPanel {
   private static final String HOT = "#a33b00";
   private static final double SEAL_MM = 4;
   private static final double ROW = 18;
+  private static final double MARGIN_PX = 60;
 
   private final Sheet sheet;
   private final MountScale scale;
@@ -174,13 +175,13 @@ final class MountPanel {
     double z = Math.max(scale.lowMm(), Math.min(scale.highMm(), heat.borePeakZMm()));
     Point hot = at(z, mount.tube().innerRadiusMm());
     sheet.circle(hot, 4, HOT, HOT, 1);
-    Point text = new Point(hot.x(), hot.y() + 26);
+    Point text = new Point(hot.x() + 4, hot.y() + 26);
     sheet.line(hot, new Point(hot.x(), text.y() - TEXT), HOT, 1);
     sheet.text(
         text,
         String.format(Locale.ROOT, "bore %.0f C", heat.borePeakC()),
         TEXT,
-        z < 0 ? "middle" : "end",
+        hot.x() < 2 * MARGIN_PX ? "start" : "end",
         HOT);
   }
 

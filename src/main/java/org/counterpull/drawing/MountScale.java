@@ -19,12 +19,14 @@ record MountScale(double lowMm, double highMm, double topMm, double bottomMm, do
   private static final double MARGIN_PX = 60;
   private static final double BESIDE_MM = 25;
   private static final double BELOW_PX = 66;
+  private static final double LEAST_MM = 90;
   private static final double FARTHEST_MM = 170;
   private static final double MOST_PER_MM = 3.2;
 
   static MountScale of(MountCase mount, List<WayAnswer> ways, double widthPx) {
-    double low = -mount.halfLengthMm() - BESIDE_MM;
-    double high = mount.halfLengthMm() + BESIDE_MM;
+    double around = Math.max(LEAST_MM, mount.halfLengthMm() + BESIDE_MM);
+    double low = -around;
+    double high = around;
     for (Sensitive s : mount.near()) {
       double at = s.nearestMm(0);
       if (!s.sized() && Math.abs(at) < FARTHEST_MM) {

@@ -1,6 +1,7 @@
 package org.counterpull.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -179,8 +180,10 @@ public final class SwingPicture {
   }
 
   private void legend(Sheet sheet, double top) {
-    for (int i = 0; i < layers.size(); i++) {
-      Layer layer = layers.get(i);
+    List<Layer> byAngle = new ArrayList<>(layers);
+    byAngle.sort(Comparator.comparingDouble(l -> Math.abs(l.deg() - result.swing().fromDeg())));
+    for (int i = 0; i < byAngle.size(); i++) {
+      Layer layer = byAngle.get(i);
       double y = top + LEGEND * i;
       sheet.line(
           new Point(MARGIN, y), new Point(MARGIN + 40, y), layer.colour(), 2.4, layer.dashes());

@@ -1,6 +1,9 @@
 package org.counterpull.feeding;
 
 import java.util.OptionalDouble;
+import org.counterpull.quantity.Computed;
+import org.counterpull.quantity.Formula;
+import org.counterpull.quantity.Limits;
 import org.counterpull.quantity.Require;
 
 /**
@@ -15,6 +18,13 @@ import org.counterpull.quantity.Require;
  * and 1.2 mm share a value. Thinner wire counts as 0.8 mm, thicker as 1.6 mm.
  */
 public final class SprayCurrent {
+  public static final Formula FORMULA =
+      new Formula(
+          "spray-current",
+          "least current for spray transfer",
+          "A",
+          "common practice, no source: handbook values in Ar + 2 % O2, raised for CO2");
+
   /** Least share of argon that carries a spray, %. */
   public static final double LEAST_ARGON_PERCENT = 80;
 
@@ -40,6 +50,22 @@ public final class SprayCurrent {
     }
     double more = 0.012 * Math.max(0, gas.co2Percent() - 2);
     return OptionalDouble.of(inArgonA(diameterMm) * (1 + more));
+  }
+
+  /**
+   * Spray current with its source; outside 0.8 to 1.6 mm it answers with a warning.
+   *
+   * @throws IllegalArgumentException where the gas carries no spray
+   */
+  public static Computed of(double diameterMm, ShieldingGas gas) {
+    double amperes =
+        amperes(diameterMm, gas)
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        gas.argonPercent() + " % argon carries no spray: 80 % and more does"));
+    return FORMULA.result(
+        amperes, new Limits().within("wire diameter", diameterMm, 0.76, 1.6, "mm").outside());
   }
 
   /** Spray current in argon with 2 % oxygen, A. */

@@ -10,14 +10,14 @@ import java.util.Optional;
 import org.counterpull.weldment.Feature;
 
 /** How warm a feature may get: the file's limit, else {@code heatjob/limits.yaml}. */
-final class FeatureLimits {
+public final class FeatureLimits {
   private static final String RESOURCE = "/heatjob/limits.yaml";
   private static final JsonNode ROWS = read();
 
   private FeatureLimits() {}
 
   /** The limit; empty for features that heat does not spoil. */
-  static Optional<Double> of(Feature feature) {
+  public static Optional<Double> of(Feature feature) {
     if (feature.limitC().isPresent()) {
       return feature.limitC();
     }

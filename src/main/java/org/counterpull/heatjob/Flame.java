@@ -8,6 +8,8 @@ import org.counterpull.heat.solve.Simulation;
 import org.counterpull.heat.source.MovingSource;
 import org.counterpull.heat.source.TravelPath;
 import org.counterpull.heat.source.UniformBox;
+import org.counterpull.jointplan.RunPlan;
+import org.counterpull.order.Operation;
 
 /**
  * A broad flame along a run: even heat in all metal of a box around its line, as much as takes that
@@ -17,7 +19,7 @@ final class Flame {
   private static final double REACH_MM = 75;
 
   /** What flows away while it is led, as a share of the rise. */
-  private static final double BEYOND = 0.3;
+  private static final double BEYOND = 0.4;
 
   private static final int LOOKS = 16;
 
@@ -51,11 +53,19 @@ final class Flame {
     widthMm = 2 * (halfWidth + REACH_MM);
   }
 
+  /** Whether a preheating step heats a run: its own, or its joint before tacking. */
+  static boolean isOn(Operation operation, RunPlan plan) {
+    return operation
+        .run()
+        .map(plan.name()::equals)
+        .orElseGet(() -> plan.line().joint().equals(operation.where()));
+  }
+
   /** The flame of a run from now on; none where the metal is warm already. */
   static List<MovingSource> on(
       Layout layout, WeldedRun run, double preheatC, Simulation simulation, double seconds) {
     Flame flame = new Flame(run);
-    double needJ = flame.needJ(layout, preheatC, simulation);
+    double needJ = flame.needJ(layout, preheatC, simulation::temperatureC);
     if (needJ <= 0) {
       return List.of();
     }
@@ -75,14 +85,24 @@ final class Flame {
             new UniformBox(flame.lengthMm, flame.widthMm, flame.widthMm)));
   }
 
-  private double needJ(Layout layout, double preheatC, Simulation simulation) {
+  /** The temperature of a cell. */
+  private interface Warmth {
+    double tempC(Block block, int cell);
+  }
+
+  /** Heat of the flame on metal that is at one temperature all over. */
+  static double evenNeedJ(Layout layout, WeldedRun run, double preheatC, double nowC) {
+    return Math.max(0, new Flame(run).needJ(layout, preheatC, (block, cell) -> nowC));
+  }
+
+  private double needJ(Layout layout, double preheatC, Warmth now) {
     double needJ = 0;
     for (PartBlock made : layout.blocks()) {
       Block block = made.block();
       for (int p = block.first(); p < block.end(); p++) {
         double volume = block.volumeMm3()[p];
         if (volume > 0 && inside(block.centre(p))) {
-          double nowC = simulation.temperatureC(block, p);
+          double nowC = now.tempC(block, p);
           double targetC = preheatC + BEYOND * Math.max(0, preheatC - nowC);
           double need = block.material().enthalpyJPerMm3(targetC);
           needJ += volume * (need - block.material().enthalpyJPerMm3(nowC));

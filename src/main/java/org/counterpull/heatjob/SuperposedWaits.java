@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.counterpull.contact.Contact;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.link.Link;
@@ -35,6 +37,20 @@ public final class SuperposedWaits implements WaitModel {
   private static final double FINEST_S = 0.25;
   private static final double FIRST_GUESS_S = 16;
   private static final int SAMPLES = 5;
+
+  /** Films are taken at these shares of the way from the air to the interpass limit. */
+  private static final double MILD_SHARE = 0.3;
+
+  private static final double HOT_SHARE = 1.2;
+  private static final double PAST_S = 480;
+  private static final int PAST_LOOKS = 4;
+
+  /** A part's surface is this much less warm than its seam, as a share of the rise (by trial). */
+  private static final double SURFACE_SHARE = 0.85;
+
+  /** Heat gets no further than this within the horizon. */
+  private static final double REACH_MM = 350;
+
   private static final double LOOK_S = 8;
   private static final double LOOK_RATIO = 1.3;
   private static final int LOOKS = 22;
@@ -44,7 +60,11 @@ public final class SuperposedWaits implements WaitModel {
   private final Map<String, Integer> index = new LinkedHashMap<>();
   private final List<RunPlan> plans = new ArrayList<>();
   private final List<Guarded> guarded;
-  private final Responses responses;
+  private final Layout layout;
+  private final Responses inMildAir;
+  private final Responses inHotAir;
+  private final double mildC;
+  private final double hotC;
   private final List<Heat> tacked = new ArrayList<>();
   private final double[] keptOffK;
   private Optional<String> spared = Optional.empty();
@@ -68,16 +88,33 @@ public final class SuperposedWaits implements WaitModel {
     List<WeldedRun> all = List.copyOf(runs.values());
     guarded = Guarded.of(weldment, all);
     keptOffK = new double[guarded.size()];
-    Layout layout = Layout.of(weldment, all, Resolution.QUICK);
-    responses =
-        Responses.of(
-            layout.model(),
-            tackLinks(layout),
-            all.stream().map(run -> unit(layout, run)).toList(),
-            targets(layout, all),
-            range(all),
-            Resolution.QUICK.fineness(),
-            HORIZON_S);
+    layout = Layout.of(weldment, all, Resolution.QUICK);
+    double limitC = Math.max(lowestLimitC(all), ambientC + 20);
+    mildC = ambientC + MILD_SHARE * (limitC - ambientC);
+    hotC = ambientC + HOT_SHARE * (limitC - ambientC);
+    List<Run> units = all.stream().map(run -> unit(layout, run)).toList();
+    List<Target> targets = targets(layout, all);
+    List<Link> tacks = tackLinks(layout);
+    inMildAir = responses(layout, tacks, units, targets, limitC, mildC);
+    inHotAir = responses(layout, tacks, units, targets, limitC, hotC);
+  }
+
+  private Responses responses(
+      Layout layout,
+      List<Link> tacks,
+      List<Run> units,
+      List<Target> targets,
+      double limitC,
+      double filmAtC) {
+    return Responses.of(
+        layout.model(),
+        tacks,
+        units,
+        targets,
+        LinearRange.aboutWarmWork(ambientC, limitC, filmAtC),
+        Resolution.QUICK.fineness(),
+        HORIZON_S,
+        REACH_MM);
   }
 
   /** The superposed model of a weldment; the work is done here. */
@@ -86,10 +123,8 @@ public final class SuperposedWaits implements WaitModel {
     return new SuperposedWaits(weldment, contacts, joints);
   }
 
-  private LinearRange range(List<WeldedRun> all) {
-    double lowest =
-        all.stream().mapToDouble(r -> r.interpassMaxC().orElse(250.0)).min().orElse(250);
-    return LinearRange.forInterpass(ambientC, Math.max(lowest, ambientC + 20));
+  private static double lowestLimitC(List<WeldedRun> all) {
+    return all.stream().mapToDouble(r -> r.interpassMaxC().orElse(250.0)).min().orElse(250);
   }
 
   private List<Link> tackLinks(Layout layout) {
@@ -105,10 +140,28 @@ public final class SuperposedWaits implements WaitModel {
   }
 
   /** The first pass, over the whole line where it is stitched. */
-  private static Run unit(Layout layout, WeldedRun run) {
+  private Run unit(Layout layout, WeldedRun run) {
     List<Stretch> whole = List.of(new Stretch(0, run.path().lengthMm()));
     Arc arc = new Arc(run, 1, run.passes().get(0), whole, 0);
-    return new Run(ArcInMetal.sources(arc).get(0), ArcInMetal.weldMetal(layout, arc));
+    return new Run(ArcInMetal.sources(arc).get(0), weldMetal(layout, run));
+  }
+
+  /** All weld metal of the run's joint: what waits most is welded when most of it is in. */
+  private List<Link> weldMetal(Layout layout, WeldedRun run) {
+    List<Link> links = new ArrayList<>();
+    String joint = jointOf(run.name());
+    for (RunPlan plan : plans) {
+      if (plan.line().joint().equals(joint)) {
+        WeldedRun other = runs.get(plan.name());
+        Arc arc = new Arc(other, 1, other.passes().get(0), other.stretches(), 0);
+        links.addAll(ArcInMetal.weldMetal(layout, arc));
+      }
+    }
+    return links;
+  }
+
+  private String jointOf(String run) {
+    return plans.get(index.get(run)).line().joint();
   }
 
   private List<Target> targets(Layout layout, List<WeldedRun> all) {
@@ -165,7 +218,23 @@ public final class SuperposedWaits implements WaitModel {
     return heats;
   }
 
+  /**
+   * Metal that has been hot for long lost heat to hot-air films, metal just warmed to milder ones:
+   * blended by the mean temperature of the last minutes.
+   */
   private double targetC(int target, List<Heat> heats, double timeS) {
+    double mean = 0;
+    for (int n = 0; n < PAST_LOOKS; n++) {
+      double past = timeS - PAST_S * n / PAST_LOOKS;
+      mean += sumC(inMildAir, target, heats, past) / PAST_LOOKS;
+    }
+    double surfaceC = ambientC + SURFACE_SHARE * (mean - ambientC);
+    double hot = Math.max(0, Math.min(1, (surfaceC - mildC) / (hotC - mildC)));
+    double mild = sumC(inMildAir, target, heats, timeS);
+    return mild + hot * (sumC(inHotAir, target, heats, timeS) - mild);
+  }
+
+  private double sumC(Responses responses, int target, List<Heat> heats, double timeS) {
     double sum = ambientC;
     for (Heat heat : heats) {
       sum += heat.times() * responses.riseK(heat.run(), target, timeS - heat.startS());
@@ -173,14 +242,19 @@ public final class SuperposedWaits implements WaitModel {
     return sum;
   }
 
-  private double lineC(int run, List<Heat> heats, double timeS) {
-    WeldedRun welded = runs.get(plans.get(run).name());
+  private DoubleStream alongC(int run, List<Heat> heats, double timeS) {
     int first = firstTarget(run);
-    double hottest = -Double.MAX_VALUE;
-    for (int n = 0; n < SAMPLES * welded.parts().size(); n++) {
-      hottest = Math.max(hottest, targetC(first + n, heats, timeS));
-    }
-    return hottest;
+    int count = SAMPLES * runs.get(plans.get(run).name()).parts().size();
+    return IntStream.range(first, first + count).mapToDouble(n -> targetC(n, heats, timeS));
+  }
+
+  private double lineC(int run, List<Heat> heats, double timeS) {
+    return alongC(run, heats, timeS).max().orElseThrow();
+  }
+
+  @Override
+  public double coolestC(RunPlan next, List<Welded> history, double nowS) {
+    return alongC(index.get(next.name()), heats(history), nowS).min().orElseThrow();
   }
 
   @Override
@@ -222,7 +296,8 @@ public final class SuperposedWaits implements WaitModel {
 
   @Override
   public void done(Operation operation, double startS, double endS) {
-    if (operation.kind() != Operation.Kind.TACK) {
+    if (operation.kind() == Operation.Kind.PREHEAT) {
+      flamed(operation, startS, endS);
       return;
     }
     for (RunPlan plan : plans) {
@@ -238,6 +313,19 @@ public final class SuperposedWaits implements WaitModel {
   /** What another model knows better about a feature, by its place in the list, K. */
   interface Bias {
     double kelvin(int feature);
+  }
+
+  private void flamed(Operation operation, double startS, double endS) {
+    for (RunPlan plan : plans) {
+      WeldedRun run = runs.get(plan.name());
+      if (Flame.isOn(operation, plan) && run.preheatC().isPresent()) {
+        int n = index.get(plan.name());
+        double nowC = lineC(n, tacked, startS);
+        double needJ = Flame.evenNeedJ(layout, run, run.preheatC().get(), nowC);
+        tacked.add(new Heat(n, needJ / unitJ(run), (startS + endS) / 2));
+        return;
+      }
+    }
   }
 
   /**

@@ -187,6 +187,13 @@ public final class TrialWelding implements WaitModel {
   }
 
   @Override
+  public double coolestC(RunPlan next, List<Welded> history, double nowS) {
+    welded(history);
+    advanceTo(nowS);
+    return coolestC(next.name(), nowS);
+  }
+
+  @Override
   public double secondsBefore(RunPlan next, List<Welded> history, double nowS) {
     welded(history);
     if (!(asked.run().equals(next.name()) && asked.nowS() == nowS)) {
@@ -266,18 +273,14 @@ public final class TrialWelding implements WaitModel {
   }
 
   private void preheated(Operation operation, double seconds) {
-    List<WeldedRun> heated = new ArrayList<>();
     for (RunPlan plan : plans.values()) {
-      boolean its = operation.run().map(plan.name()::equals).orElse(false);
-      if (its || operation.run().isEmpty() && plan.line().joint().equals(operation.where())) {
-        heated.add(runs.get(plan.name()));
+      WeldedRun run = runs.get(plan.name());
+      if (Flame.isOn(operation, plan) && run.preheatC().isPresent()) {
+        double preheatC = run.preheatC().get();
+        Flame.on(layout, run, preheatC, simulation, seconds).forEach(simulation::strike);
+        // One flame for a joint's tacks: its runs lie within each other's reach.
+        return;
       }
-    }
-    // One flame for a joint's tacks: its runs lie within each other's reach.
-    for (WeldedRun run : heated.subList(0, Math.min(1, heated.size()))) {
-      run.preheatC()
-          .ifPresent(
-              c -> Flame.on(layout, run, c, simulation, seconds).forEach(simulation::strike));
     }
   }
 

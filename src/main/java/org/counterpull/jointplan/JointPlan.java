@@ -22,6 +22,8 @@ import org.counterpull.weldment.Joint;
  * @param hardness expected highest hardness beside the weld, HV10; empty when unknown
  * @param preheat least temperature before welding, deg C, with what holds outside the box of its
  *     method
+ * @param steel what the steels of both parts ask for
+ * @param coupon test piece to weld first; empty where none is asked for
  * @param loadCheck what the load does to the welds; empty where the file gives none, or where a
  *     part's strength is not known here
  * @param notes what else must be known, in sentences
@@ -39,6 +41,8 @@ public record JointPlan(
     List<Computed> carbonEquivalents,
     Optional<Computed> hardness,
     Computed preheat,
+    SteelAdvice steel,
+    Optional<Coupon> coupon,
     Optional<LoadCheck> loadCheck,
     List<String> notes,
     List<String> refusals,
@@ -50,5 +54,26 @@ public record JointPlan(
     notes = List.copyOf(notes);
     refusals = List.copyOf(refusals);
     runs = List.copyOf(runs);
+  }
+
+  /** The same with another test piece. */
+  JointPlan withCoupon(Optional<Coupon> other) {
+    return new JointPlan(
+        joint,
+        contact,
+        preparation,
+        size,
+        filler,
+        verdicts,
+        machine,
+        carbonEquivalents,
+        hardness,
+        preheat,
+        steel,
+        other,
+        loadCheck,
+        notes,
+        refusals,
+        runs);
   }
 }

@@ -44,6 +44,11 @@ public final class JointPlanner {
     this.procedures = procedures;
   }
 
+  /** Joints whose test pieces are alike share the one that is hardest to fuse. */
+  public static List<JointPlan> sharing(List<JointPlan> joints) {
+    return Coupons.shared(joints);
+  }
+
   /**
    * Plans a joint.
    *
@@ -95,7 +100,12 @@ public final class JointPlanner {
             weldment, procedures, joint, contact, needs, steel, machine.get(), best, groove);
     List<RunPlan> planned = runs.plan(chosen.lines());
     PreheatChoice preheat = runs.preheat();
+    EdgePreparation edges = grooves.edges(groove, best);
+    Coupons coupons = new Coupons(needs, edges, contact.form(), steel);
+    SteelAdvisor advisor = new SteelAdvisor(steel, needs, weldment.surroundings().ambientC());
     notes.addAll(preheat.notes());
+    notes.addAll(advisor.notes(planned, preheat));
+    notes.addAll(runs.fillerNotes());
     notes.addAll(verdict.notes());
     groove.ifPresent(g -> notes.addAll(g.notes()));
     List<String> missed = new ArrayList<>(chosen.missed());
@@ -103,7 +113,7 @@ public final class JointPlanner {
     return new JointPlan(
         joint,
         contact,
-        grooves.edges(groove, best),
+        edges,
         needs.size(),
         planned.stream().findFirst().map(RunPlan::filler),
         verdicts,
@@ -111,6 +121,8 @@ public final class JointPlanner {
         steel.carbonEquivalents(),
         fastestCooling(planned).flatMap(cooling -> steel.hardness(cooling.value())),
         preheat.least(),
+        advisor.advice(planned, preheat, contact.form(), runs.forbidden()),
+        coupons.of(planned, verdict, runs.unproven()),
         check,
         notes,
         missed,
@@ -170,7 +182,11 @@ public final class JointPlanner {
     refused.add("no machine of this shop can weld it");
     PreheatChoice preheat =
         PreheatChoice.of(
-            steel, WeldingProcess.MMA, needs.thickerMm(), 1, weldment.surroundings().ambientC());
+            steel,
+            Hydrogen.mlPer100g(WeldingProcess.MMA),
+            needs.thickerMm(),
+            1,
+            weldment.surroundings().ambientC());
     return new JointPlan(
         joint,
         contact,
@@ -182,6 +198,9 @@ public final class JointPlanner {
         steel.carbonEquivalents(),
         Optional.empty(),
         preheat.least(),
+        new SteelAdvisor(steel, needs, weldment.surroundings().ambientC())
+            .advice(List.of(), preheat, contact.form(), List.of()),
+        Optional.empty(),
         check,
         notes,
         refused,

@@ -38,6 +38,9 @@ record PassSettings(Machine machine, WorkingPoint point, Optional<Procedure> row
           "weld metal of the joint shared among its beads, with 21 % overfill on fillets; derived"
               + " from published starting settings");
 
+  private static final Formula ROW_FEED =
+      new Formula("row-wire-feed", "wire feed of the procedure row", "m/min", "the procedure row");
+
   /** Share of a fillet's leg square that its metal takes, overfill included. */
   private static final double METAL_PER_LEG_SQUARED =
       LegEnergy.BEAD_MM2_PER_KJ_PER_MM * LegEnergy.WIRE_KJ_PER_MM3;
@@ -174,11 +177,7 @@ record PassSettings(Machine machine, WorkingPoint point, Optional<Procedure> row
       Range currents = row.get().settings().currentA();
       Range volts = row.get().settings().voltageV();
       if (currents.contains(currentA)) {
-        double share =
-            currents.high() > currents.low()
-                ? (currentA - currents.low()) / (currents.high() - currents.low())
-                : 0.5;
-        return volts.low() + share * (volts.high() - volts.low());
+        return volts.low() + share(currents, currentA) * (volts.high() - volts.low());
       }
     }
     return LoadVoltage.volts(Machine.loadLine(process()), currentA);
@@ -186,9 +185,27 @@ record PassSettings(Machine machine, WorkingPoint point, Optional<Procedure> row
 
   private Optional<Computed> wireFeed(double currentA) {
     return switch (process()) {
-      case MAG -> Optional.of(WireFeed.of(point.diameterMm(), currentA, stickOutMm()));
-      case MIG, FCAW, FCAW_S, MMA, TIG -> Optional.empty();
+      case MAG ->
+          rowFeed(currentA)
+              .or(() -> Optional.of(WireFeed.of(point.diameterMm(), currentA, stickOutMm())));
+      case MIG, FCAW, FCAW_S -> rowFeed(currentA);
+      case MMA, TIG -> Optional.empty();
     };
+  }
+
+  /** The row's wire feed at that share of its current range; none outside it. */
+  private Optional<Computed> rowFeed(double currentA) {
+    Optional<Range> feeds = row.flatMap(r -> r.settings().wireFeedMPerMin());
+    if (feeds.isEmpty() || !row.get().settings().currentA().contains(currentA)) {
+      return Optional.empty();
+    }
+    double share = share(row.get().settings().currentA(), currentA);
+    return Optional.of(
+        ROW_FEED.result(feeds.get().low() + share * (feeds.get().high() - feeds.get().low())));
+  }
+
+  private static double share(Range range, double value) {
+    return range.high() > range.low() ? (value - range.low()) / (range.high() - range.low()) : 0.5;
   }
 
   private double stickOutMm() {

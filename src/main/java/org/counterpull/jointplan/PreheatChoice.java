@@ -3,13 +3,9 @@ package org.counterpull.jointplan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.counterpull.arc.WeldingProcess;
-import org.counterpull.preheat.AwsPreheatTable;
 import org.counterpull.preheat.MaxInterpass;
-import org.counterpull.preheat.MethodBPreheat;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
-import org.counterpull.steel.CarbonEquivalent;
 import org.counterpull.steel.Family;
 
 /**
@@ -17,9 +13,11 @@ import org.counterpull.steel.Family;
  *
  * @param least before the first pass, deg C
  * @param interpassMaxC before any pass
+ * @param opinions what each method says
  * @param notes what was decided, in sentences
  */
-record PreheatChoice(Computed least, double interpassMaxC, List<String> notes) {
+record PreheatChoice(
+    Computed least, double interpassMaxC, List<PreheatOpinion> opinions, List<String> notes) {
   private static final Formula NONE =
       new Formula(
           "no-preheat",
@@ -44,7 +42,11 @@ record PreheatChoice(Computed least, double interpassMaxC, List<String> notes) {
   private static final double COLD_C = 5;
   private static final double WARMED_C = 20;
 
+  /** Torch and crayon don't meet a temperature more closely than this, K. */
+  private static final double STEP_K = 10;
+
   PreheatChoice {
+    opinions = List.copyOf(opinions);
     notes = List.copyOf(notes);
   }
 
@@ -52,14 +54,14 @@ record PreheatChoice(Computed least, double interpassMaxC, List<String> notes) {
    * Preheat of a joint.
    *
    * @param steel governing steel
-   * @param process welding process
+   * @param hydrogenMl diffusible hydrogen of the filler, ml/100 g
    * @param thickerMm the thicker part
-   * @param heatInputKJPerMm with the factor k
+   * @param heatInputKJPerMm least of the passes, with the factor k
    * @param ambientC temperature of the parts
    */
   static PreheatChoice of(
       SteelAtJoint steel,
-      WeldingProcess process,
+      double hydrogenMl,
       double thickerMm,
       double heatInputKJPerMm,
       double ambientC) {
@@ -74,35 +76,31 @@ record PreheatChoice(Computed least, double interpassMaxC, List<String> notes) {
       notes.add(
           "the steel is unknown: no preheat can be given; have it analysed, or weld and break a test"
               + " piece, and let nobody depend on it before");
-      return new PreheatChoice(ambient, interpassMaxC, notes);
+      return new PreheatChoice(ambient, interpassMaxC, List.of(), notes);
     }
     if (!steel.family().get().hardensByCarbon() || steel.composition().isEmpty()) {
-      notes.add(steel.family().get().words() + ": no preheat against hydrogen cracking");
-      return new PreheatChoice(ambient, interpassMaxC, notes);
+      notes.add(
+          steel.family().get().hardensByCarbon()
+              ? "no composition of "
+                  + steel.designation()
+                  + " is kept here: a preheat needs its"
+                  + " certificate"
+              : steel.family().get().words() + ": no preheat against hydrogen cracking");
+      return new PreheatChoice(ambient, interpassMaxC, List.of(), notes);
     }
-    Computed least = ofHardeningSteel(steel, process, thickerMm, heatInputKJPerMm, notes);
-    return new PreheatChoice(
-        least.value() > ambient.value() ? least : ambient, interpassMaxC, notes);
+    List<PreheatOpinion> opinions =
+        PreheatMethods.opinions(steel, hydrogenMl, thickerMm, heatInputKJPerMm);
+    Computed decided = PreheatMethods.decided(opinions, notes);
+    return new PreheatChoice(ordered(decided, ambient), interpassMaxC, opinions, notes);
   }
 
-  private static Computed ofHardeningSteel(
-      SteelAtJoint steel,
-      WeldingProcess process,
-      double thickerMm,
-      double heatInputKJPerMm,
-      List<String> notes) {
-    double cet = CarbonEquivalent.cet(steel.composition().orElseThrow()).value();
-    Computed byComposition =
-        MethodBPreheat.of(cet, thickerMm, Hydrogen.mlPer100g(process), heatInputKJPerMm);
-    Computed byTable = AwsPreheatTable.of(AwsPreheatTable.Category.B, thickerMm);
-    if (byComposition.inRange()) {
-      return byComposition;
+  /** Whole steps that a torch can meet; what lies within a step of the shop's warmth is none. */
+  private static Computed ordered(Computed wanted, Computed ambient) {
+    if (wanted.value() <= ambient.value() + STEP_K) {
+      return ambient;
     }
-    notes.add(
-        "EN 1011-2 method B does not hold here ("
-            + String.join("; ", byComposition.warnings())
-            + "): the table of AWS D1.1 is used, category B");
-    return byTable;
+    double orderedC = STEP_K * Math.ceil(wanted.value() / STEP_K - 1e-9);
+    return wanted.formula().result(orderedC, wanted.warnings());
   }
 
   /** The same, raised to what a weak first pass needs so as not to be chilled. */
@@ -110,9 +108,13 @@ record PreheatChoice(Computed least, double interpassMaxC, List<String> notes) {
     if (againstChillC.isEmpty() || againstChillC.getAsDouble() <= least.value()) {
       return this;
     }
+    Computed raised = ordered(CHILL.result(againstChillC.getAsDouble()), least);
+    if (raised.equals(least)) {
+      return this;
+    }
     List<String> more = new ArrayList<>(notes);
     more.add("the machine's first pass alone would be chilled: preheat makes up for its heat");
-    return new PreheatChoice(CHILL.result(againstChillC.getAsDouble()), interpassMaxC, more);
+    return new PreheatChoice(raised, interpassMaxC, opinions, more);
   }
 
   private static double interpass(SteelAtJoint steel, double thickerMm) {

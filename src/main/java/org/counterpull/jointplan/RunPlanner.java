@@ -1,15 +1,22 @@
 package org.counterpull.jointplan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.Contact;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.cooling.WeldShape;
 import org.counterpull.feeding.ShieldingGas;
 import org.counterpull.feeding.TransferMode;
+import org.counterpull.filler.FillerClass;
+import org.counterpull.filler.FillerClasses;
+import org.counterpull.machine.FillerAtHand;
+import org.counterpull.machine.Machine;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.WorkingPoint;
 import org.counterpull.position.WeldingPosition;
@@ -30,9 +37,6 @@ final class RunPlanner {
 
   private static final String NO_ROOT_ROW = "common practice, no source";
 
-  /** Common practice, no source. */
-  private static final String USUAL_FLOW = ", 14 l/min";
-
   private final Weldment weldment;
   private final ProcedureBook procedures;
   private final Joint joint;
@@ -42,7 +46,12 @@ final class RunPlanner {
   private final ShopMachine machine;
   private final Assessed assessed;
   private final Optional<ChosenGroove> groove;
-  private final PreheatChoice preheat;
+  private final OptionalDouble againstChillC;
+  private final Set<String> fillerNotes = new LinkedHashSet<>();
+  private final Set<SteelAdvice.Forbidden> forbidden = new LinkedHashSet<>();
+  private final Set<String> unproven = new LinkedHashSet<>();
+  private PreheatChoice preheat;
+  private double mostHydrogenMl;
 
   RunPlanner(
       Weldment weldment,
@@ -65,34 +74,73 @@ final class RunPlanner {
     this.assessed = assessed;
     this.groove = groove;
     WorkingPoint set = verdict.point();
-    double ambientC = weldment.surroundings().ambientC();
-    double heatInput = set.largestArcEnergyKJPerMm() * set.process().k();
+    this.againstChillC = verdict.preheatC();
     this.preheat =
-        PreheatChoice.of(steel, set.process(), needs.thickerMm(), heatInput, ambientC)
-            .atLeast(verdict.preheatC());
+        preheat(
+            Hydrogen.mlPer100g(set.process()), set.largestArcEnergyKJPerMm() * set.process().k());
   }
 
-  /**
-   * The rows that the machine's electrodes can follow: a stick set welds with what the file names.
-   */
+  /** The rows that what lies at the machine can follow: those of its classes, where known. */
   private static ProcedureBook atHand(ProcedureBook book, ShopMachine machine) {
-    if (machine.electrodes().isEmpty()) {
-      return book;
-    }
     return new ProcedureBook(
-        book.rows().stream()
-            .filter(
-                row ->
-                    row.scope().process() != WeldingProcess.MMA
-                        || machine.electrodes().contains(row.electrode().classification()))
-            .toList());
+        book.rows().stream().filter(row -> canFollow(row, machine.machine())).toList());
+  }
+
+  private static boolean canFollow(Procedure row, Machine machine) {
+    List<FillerClass> known =
+        machine.fillersFor(row.scope().process()).stream()
+            .map(FillerAtHand::fillerClass)
+            .flatMap(Optional::stream)
+            .toList();
+    return known.isEmpty()
+        || FillerClasses.find(row.electrode().classification()).map(known::contains).orElse(true);
+  }
+
+  private PreheatChoice preheat(double hydrogenMl, double heatInputKJPerMm) {
+    return PreheatChoice.of(
+            steel,
+            hydrogenMl,
+            needs.thickerMm(),
+            heatInputKJPerMm,
+            weldment.surroundings().ambientC())
+        .atLeast(againstChillC);
   }
 
   PreheatChoice preheat() {
     return preheat;
   }
 
+  /** What doesn't match about the fillers, in sentences. */
+  List<String> fillerNotes() {
+    return List.copyOf(fillerNotes);
+  }
+
+  /** Why the settings are not proved; empty where a source stands behind each row. */
+  Optional<String> unproven() {
+    return unproven.stream().findFirst();
+  }
+
+  /** What the fillers mustn't be used for. */
+  List<SteelAdvice.Forbidden> forbidden() {
+    return List.copyOf(forbidden);
+  }
+
+  /** The runs; the preheat follows from the least heat input of their passes. */
   List<RunPlan> plan(List<WeldLine> lines) {
+    List<RunPlan> rough = runs(lines);
+    OptionalDouble least =
+        rough.stream()
+            .flatMap(run -> run.passes().stream())
+            .mapToDouble(pass -> pass.heatInput().value())
+            .min();
+    if (least.isEmpty()) {
+      return rough;
+    }
+    preheat = preheat(mostHydrogenMl, least.getAsDouble());
+    return runs(lines);
+  }
+
+  private List<RunPlan> runs(List<WeldLine> lines) {
     Map<WeldLine, LineRole> roles =
         groove.isPresent() && !lines.isEmpty() ? LineRole.of(contact.form(), lines) : Map.of();
     List<RunPlan> runs = new ArrayList<>();
@@ -128,6 +176,22 @@ final class RunPlanner {
                             preheat.least().value(),
                             welded))
             .toList();
+    FillerChoice filler =
+        FillerChoice.of(
+            machine.machine(),
+            point,
+            steel,
+            row.map(Found::procedure),
+            new FillerChoice.Work(passes.size(), placing.position(), needs.thickerMm()));
+    fillerNotes.addAll(filler.notes());
+    if (row.isEmpty()) {
+      unproven.add(
+          "no row of procedures covers this work: its settings are the machine's load line");
+    } else if (row.get().procedure().isUnproven()) {
+      unproven.add("its settings stand on common practice or memory, not on a source");
+    }
+    forbidden.addAll(filler.forbidden());
+    mostHydrogenMl = Math.max(mostHydrogenMl, filler.hydrogenMlPer100g(point.process()));
     return new RunPlan(
         line,
         machine.machine().name(),
@@ -137,7 +201,7 @@ final class RunPlanner {
         point.process(),
         settings.transfer(needs.thickerMm()),
         row.map(Found::explanation).orElse(NO_ROW) + rootWords(settings, root),
-        filler(row.map(Found::procedure), point),
+        filler.filler(),
         welded,
         passes,
         preheat.least(),
@@ -239,23 +303,5 @@ final class RunPlanner {
     double pitch = stitch.lengthMm() + stitch.clearMm();
     double count = Math.floor((lengthMm + stitch.clearMm()) / pitch);
     return Math.min(lengthMm, Math.max(1, count) * stitch.lengthMm());
-  }
-
-  private Filler filler(Optional<Procedure> row, WorkingPoint point) {
-    return row.map(r -> Fillers.of(r, point))
-        .orElseGet(() -> Fillers.usual(machine, point, steel.baseMaterial(), gasWords()));
-  }
-
-  private String gasWords() {
-    return gas()
-        .map(
-            g ->
-                (g.co2Percent() >= 100
-                        ? "CO2"
-                        : g.co2Percent() > 0
-                            ? "Ar + " + Math.round(g.co2Percent()) + " % CO2"
-                            : "Ar")
-                    + USUAL_FLOW)
-        .orElse("none");
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.counterpull.filler.Joined;
 import org.counterpull.procedure.BaseMaterial;
 import org.counterpull.quantity.Computed;
 import org.counterpull.steel.CarbonEquivalent;
@@ -23,9 +24,13 @@ import org.counterpull.weldment.PartMaterial.Certainty;
  * @param designation grade of the governing part
  * @param family which rules apply; empty when a part's steel is unknown
  * @param composition of the governing part, where carbon equivalents mean something
+ * @param parts both parts
  */
 record SteelAtJoint(
-    String designation, Optional<Family> family, Optional<Composition> composition) {
+    String designation,
+    Optional<Family> family,
+    Optional<Composition> composition,
+    List<Part> parts) {
 
   /** Hardness that the cooling gate keeps below: EN practice for hydrogen cracking, HV10. */
   private static final double HARD_HV = 350;
@@ -37,12 +42,16 @@ record SteelAtJoint(
     Optional<PartMaterial> unknown =
         both.stream().filter(m -> m.certainty() == Certainty.UNKNOWN).findFirst();
     if (unknown.isPresent()) {
-      return new SteelAtJoint("unknown", Optional.empty(), Optional.empty());
+      return new SteelAtJoint(
+          "unknown", Optional.empty(), Optional.empty(), List.of(first, second));
     }
     PartMaterial governing =
         both.stream().max(Comparator.comparingDouble(SteelAtJoint::hardening)).orElseThrow();
     return new SteelAtJoint(
-        governing.designation(), Optional.of(family(governing)), governing.composition());
+        governing.designation(),
+        Optional.of(family(governing)),
+        governing.composition(),
+        List.of(first, second));
   }
 
   private static double hardening(PartMaterial material) {
@@ -51,6 +60,24 @@ record SteelAtJoint(
 
   private static Family family(PartMaterial material) {
     return Grades.find(material.designation()).map(Grade::family).orElse(Family.CARBON);
+  }
+
+  /** What is joined: the families of both parts together. */
+  Joined joined() {
+    return Joined.of(
+        parts.stream()
+            .map(Part::steel)
+            .filter(m -> m.certainty() != Certainty.UNKNOWN)
+            .map(SteelAtJoint::family)
+            .toList());
+  }
+
+  /** Grades of both parts that are kept here. */
+  List<Grade> grades() {
+    return parts.stream()
+        .map(p -> Grades.find(p.steel().designation()))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /** CE(IIW), CET and Pcm; empty where they mean nothing. */
@@ -81,16 +108,12 @@ record SteelAtJoint(
     return OptionalDouble.of(LONGEST_T85_S);
   }
 
-  /** The base material as procedures know it. */
+  /** The base material as procedures know it; a stainless part makes the weld stainless. */
   BaseMaterial baseMaterial() {
-    return family
-        .map(
-            f ->
-                switch (f) {
-                  case CARBON, QUENCHED_AND_TEMPERED, CAST_IRON -> BaseMaterial.CARBON_STEEL;
-                  case STAINLESS -> BaseMaterial.STAINLESS_STEEL;
-                  case ALUMINIUM -> BaseMaterial.ALUMINIUM;
-                })
-        .orElse(BaseMaterial.CARBON_STEEL);
+    return switch (joined()) {
+      case CARBON, QUENCHED_AND_TEMPERED, CAST_IRON, NOTHING_TOGETHER -> BaseMaterial.CARBON_STEEL;
+      case STAINLESS, STAINLESS_TO_CARBON -> BaseMaterial.STAINLESS_STEEL;
+      case ALUMINIUM -> BaseMaterial.ALUMINIUM;
+    };
   }
 }

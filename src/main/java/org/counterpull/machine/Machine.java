@@ -1,6 +1,7 @@
 package org.counterpull.machine;
 
 import java.util.List;
+import java.util.Optional;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.feeding.ShieldingGas;
 import org.counterpull.power.Conversion;
@@ -8,6 +9,7 @@ import org.counterpull.power.LoadLine;
 import org.counterpull.power.PlateDuty;
 import org.counterpull.power.Supply;
 import org.counterpull.power.SupplyGate;
+import org.counterpull.power.WeldingCurrentLimit;
 import org.counterpull.quantity.Require;
 
 /**
@@ -23,6 +25,9 @@ import org.counterpull.quantity.Require;
  * @param wiresMm wire diameters at hand, mm; empty: 0.8 and 1.0
  * @param electrodesMm covered electrodes at hand, mm; empty: 2.5, 3.2 and 4.0
  * @param gas shielding gas at hand
+ * @param fillers wires, electrodes and rods at hand, with their designations where they are said
+ * @param lead extension lead, where one is used
+ * @param panel what its front shows
  */
 public record Machine(
     String name,
@@ -34,9 +39,13 @@ public record Machine(
     Conversion conversion,
     List<Double> wiresMm,
     List<Double> electrodesMm,
-    ShieldingGas gas) {
+    ShieldingGas gas,
+    List<FillerAtHand> fillers,
+    Optional<ExtensionLead> lead,
+    Panel panel) {
   private static final List<Double> USUAL_WIRES_MM = List.of(0.8, 1.0);
   private static final List<Double> USUAL_ELECTRODES_MM = List.of(2.5, 3.2, 4.0);
+  private static final List<Double> USUAL_RODS_MM = List.of(1.6, 2.4);
 
   public Machine {
     if (processes.isEmpty()) {
@@ -50,12 +59,71 @@ public record Machine(
         electrodesMm.isEmpty() ? USUAL_ELECTRODES_MM : electrodesMm.stream().sorted().toList();
     wiresMm.forEach(wire -> Require.positive("wire", wire, "mm"));
     electrodesMm.forEach(electrode -> Require.positive("electrode", electrode, "mm"));
+    fillers = List.copyOf(fillers);
   }
 
-  /** Largest current that plate and socket allow, A. */
+  /** A machine straight on its socket, with displays, whose fillers are not named. */
+  public Machine(
+      String name,
+      List<WeldingProcess> processes,
+      double smallestCurrentA,
+      double largestCurrentA,
+      PlateDuty duty,
+      Supply supply,
+      Conversion conversion,
+      List<Double> wiresMm,
+      List<Double> electrodesMm,
+      ShieldingGas gas) {
+    this(
+        name,
+        processes,
+        smallestCurrentA,
+        largestCurrentA,
+        duty,
+        supply,
+        conversion,
+        wiresMm,
+        electrodesMm,
+        gas,
+        List.of(),
+        Optional.empty(),
+        Panel.PLAIN);
+  }
+
+  /** Largest current that plate, socket and lead allow, A. */
   public double usableCurrentA(WeldingProcess process) {
-    double bySupplyA = SupplyGate.largestCurrentA(loadLine(process), conversion, supply, duty);
-    return Math.min(largestCurrentA, bySupplyA);
+    double bySupplyA = SupplyGate.largestCurrentA(loadLine(process), conversion, fed(), duty);
+    double byLeadA =
+        lead.map(
+                l ->
+                    WeldingCurrentLimit.amperes(
+                        loadLine(process), conversion, fed(), l.largestSupplyA(supply)))
+            .orElse(Double.POSITIVE_INFINITY);
+    return Math.min(largestCurrentA, Math.min(bySupplyA, byLeadA));
+  }
+
+  /** The supply as it arrives at the machine: behind the lead, at the breaker's current. */
+  public Supply fed() {
+    return lead.map(l -> l.behind(supply, supply.breakerA())).orElse(supply);
+  }
+
+  /** Fillers at hand that a process can melt. */
+  public List<FillerAtHand> fillersFor(WeldingProcess process) {
+    return fillers.stream().filter(f -> f.serves(process)).toList();
+  }
+
+  /** Diameters at hand for a process, rising; the usual ones where none is named for it, mm. */
+  public List<Double> diametersMm(WeldingProcess process) {
+    List<Double> named =
+        fillersFor(process).stream().map(FillerAtHand::diameterMm).distinct().sorted().toList();
+    if (!named.isEmpty()) {
+      return named;
+    }
+    return switch (process) {
+      case MMA -> electrodesMm;
+      case TIG -> USUAL_RODS_MM;
+      case MAG, MIG, FCAW, FCAW_S -> wiresMm;
+    };
   }
 
   /** Load line of a process. */

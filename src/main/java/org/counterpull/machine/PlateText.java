@@ -27,7 +27,70 @@ public final class PlateText {
   private static final Pattern TERM =
       Pattern.compile("(?:(\\d{1,3}(?:\\.\\d{1,3})?)\\s*%?\\s*)?(ar|argon|co2|o2|he|helium)");
 
+  private static final Pattern LEAD =
+      Pattern.compile(
+          "\\s*([\\d.]+\\s*(?:m|ft))[\\s,x]+([\\d.]+)\\s*(mm2|mm\u00b2|awg)\\s*",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern MARK =
+      Pattern.compile("\\s*([A-Za-z0-9.+-]{1,8})\\s*=\\s*([\\d.]+)\\s*(A|V|m/min|in/min)?\\s*");
+  private static final double LEAST_AWG = 1;
+  private static final double MOST_AWG = 18;
+
   private PlateText() {}
+
+  /**
+   * An extension lead such as {@code 25 m 2.5 mm2} or {@code 50 ft 12 AWG}.
+   *
+   * @throws QuantityException when the text is none
+   */
+  public static ExtensionLead lead(String text) {
+    Matcher match = LEAD.matcher(text);
+    if (!match.matches()) {
+      throw new QuantityException(
+          "\"" + text + "\" is no extension lead", "25 m 2.5 mm2, or 50 ft 12 AWG");
+    }
+    double lengthM = QuantityParser.parseLengthMm(match.group(1), LengthUnit.MM) / 1000;
+    double number = Double.parseDouble(match.group(2));
+    boolean gauge = match.group(3).equalsIgnoreCase("awg");
+    double sectionMm2 = gauge ? sectionOfGaugeMm2(number) : number;
+    try {
+      return new ExtensionLead(lengthM, sectionMm2);
+    } catch (IllegalArgumentException e) {
+      throw new QuantityException(e.getMessage(), "25 m 2.5 mm2, or 50 ft 12 AWG");
+    }
+  }
+
+  /** American wire gauge: 0.127 mm times 92 to the power (36 - n)/39, squared. */
+  private static double sectionOfGaugeMm2(double gauge) {
+    if (!(gauge >= LEAST_AWG && gauge <= MOST_AWG)) {
+      throw new QuantityException(
+          "AWG " + Printed.number(gauge, 3) + " is outside 1 to 18", "50 ft 12 AWG");
+    }
+    double diameterMm = 0.127 * Math.pow(92, (36 - gauge) / 39);
+    return Math.PI * diameterMm * diameterMm / 4;
+  }
+
+  /**
+   * A mark of a dial such as {@code 3 = 18.5 V} or {@code C = 120 A}.
+   *
+   * @throws QuantityException when the text is none
+   */
+  public static Dial.Mark mark(String text, Panel.Reading reading) {
+    Matcher match = MARK.matcher(text);
+    boolean inches =
+        match.matches() && reading == Panel.Reading.WIRE_FEED && "in/min".equals(match.group(3));
+    boolean fits =
+        match.matches()
+            && (inches || match.group(3) == null || match.group(3).equals(reading.unit()))
+            && Double.parseDouble(match.group(2)) > 0;
+    if (!fits) {
+      throw new QuantityException(
+          "\"" + text + "\" is no mark of a dial for the " + reading.word(),
+          "3 = 20 " + reading.unit());
+    }
+    double metricPerWritten = inches ? LengthUnit.IN.mm() / 1000 : 1;
+    return new Dial.Mark(match.group(1), metricPerWritten * Double.parseDouble(match.group(2)));
+  }
 
   /**
    * Duty points such as {@code 20% at 90 A, 60% at 60 A}.

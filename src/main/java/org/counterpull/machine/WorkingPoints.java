@@ -73,19 +73,31 @@ final class WorkingPoints {
 
   private static double diameterMm(Machine machine, WeldingProcess process, double currentA) {
     return switch (process) {
-      case MAG, MIG -> wireMm(machine, currentA);
-      case FCAW, FCAW_S, TIG -> machine.wiresMm().get(machine.wiresMm().size() - 1);
-      case MMA -> electrodeMm(machine.electrodesMm(), currentA);
+      case MAG, MIG -> wireMm(machine, machine.diametersMm(process), currentA);
+      case FCAW, FCAW_S -> last(machine.diametersMm(process));
+      case TIG -> rodMm(machine.diametersMm(process), currentA);
+      case MMA -> electrodeMm(machine.diametersMm(process), currentA);
     };
   }
 
   /** Thickest wire that sprays at this current; the thinnest one where none does. */
-  private static double wireMm(Machine machine, double currentA) {
-    List<Double> wires = machine.wiresMm();
+  private static double wireMm(Machine machine, List<Double> wires, double currentA) {
     return wires.stream()
         .filter(wire -> TransferMode.of(wire, machine.gas(), currentA) == TransferMode.SPRAY)
         .reduce((thin, thick) -> thick)
         .orElse(wires.get(0));
+  }
+
+  private static double last(List<Double> diameters) {
+    return diameters.get(diameters.size() - 1);
+  }
+
+  /** Thickest rod that the current melts: 1.6 mm from 20 A, 2.4 mm from 65 A, 3.2 mm from 100 A. */
+  private static double rodMm(List<Double> rods, double currentA) {
+    return rods.stream()
+        .filter(rod -> (rod < 2 ? 20 : rod < 3 ? 65 : 100) <= currentA)
+        .reduce((thin, thick) -> thick)
+        .orElse(rods.get(0));
   }
 
   /** Thickest electrode whose range the current reaches; the thinnest one where none is. */

@@ -24,6 +24,15 @@ public enum Accept {
     return words;
   }
 
+  /** The words for a bore that is only to leave clearance. */
+  String ofClearance() {
+    return switch (this) {
+      case GAUGE -> "try what turns in it and use it";
+      case HONE -> "try what turns in it, ream where it is tight";
+      case NEXT_SIZE, REJECT -> "what turns in it will not go in: ream it or leave more clearance";
+    };
+  }
+
   Outcome outcome() {
     return outcome;
   }

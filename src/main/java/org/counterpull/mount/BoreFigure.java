@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param movement what it is moved by
  * @param bandMm width of its tolerance, or its clearance where it has no tolerance; empty for
  *     neither
+ * @param toleranced whether the band is that of an ISO 286 class
  * @param accept what that means; empty where there is no band
  * @param clearanceMm between bore and what slides or turns in it, on diameter; empty where not
  *     known
@@ -18,6 +19,7 @@ public record BoreFigure(
     String what,
     BoreMovement movement,
     Optional<Double> bandMm,
+    boolean toleranced,
     Optional<Accept> accept,
     Optional<Double> clearanceMm,
     Through through) {
@@ -50,9 +52,15 @@ public record BoreFigure(
         bore.name(),
         movement,
         band,
+        bore.tolerance().isPresent(),
         band.map(b -> Accept.of(movement.changeMm(), b)),
         clearance,
         clearance.map(c -> through(movement.inwardMm(), c)).orElse(Through.UNKNOWN));
+  }
+
+  /** What to do with it: a bore with a seal is honed, one that something turns in is reamed. */
+  public String words() {
+    return accept.map(a -> toleranced ? a.words() : a.ofClearance()).orElse("no band is given");
   }
 
   /** Least clearance of a piston guide turned to f7 in a toleranced bore. */

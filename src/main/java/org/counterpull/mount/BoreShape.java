@@ -1,5 +1,7 @@
 package org.counterpull.mount;
 
+import java.util.stream.DoubleStream;
+
 /**
  * How the bore lies after the pull: radial displacement by section and place around, in parts that
  * are known each with its own band.
@@ -30,19 +32,30 @@ final class BoreShape {
     this.high = high;
   }
 
-  /** What moves most between two places along the tube; nothing where no section lies between. */
+  /** What moves most between two places along the tube; nothing where the shell doesn't reach. */
   BoreMovement worst(double fromMm, double toMm) {
+    double low = Math.max(fromMm, sections[0]);
+    double high = Math.min(toMm, sections[sections.length - 1]);
+    if (low > high) {
+      return BoreMovement.NONE;
+    }
     BoreMovement worst = BoreMovement.NONE;
-    for (int j = 0; j < sections.length; j++) {
-      if (sections[j] >= fromMm - 1e-9 && sections[j] <= toMm + 1e-9) {
-        BoreMovement here = section(j);
-        worst = here.changeMm().value() > worst.changeMm().value() ? here : worst;
-      }
+    for (double z : looks(low, high)) {
+      BoreMovement here = section(z);
+      worst = here.changeMm().value() > worst.changeMm().value() ? here : worst;
     }
     return worst;
   }
 
-  private BoreMovement section(int j) {
+  /** Both ends and the sections between them. */
+  private double[] looks(double low, double high) {
+    return DoubleStream.concat(
+            DoubleStream.of(low, high), DoubleStream.of(sections).filter(z -> z > low && z < high))
+        .sorted()
+        .toArray();
+  }
+
+  private BoreMovement section(double z) {
     double[] whole = new double[GAUGE];
     Span change = Span.ZERO;
     Span inward = Span.ZERO;
@@ -51,7 +64,7 @@ final class BoreShape {
     for (int k = 0; k < GAUGE; k++) {
       double angle = -Math.PI + 2 * Math.PI * k / GAUGE;
       for (int p = 0; p < parts.length; p++) {
-        whole[k] += at(p, j, angle);
+        whole[k] += at(p, z, angle);
       }
     }
     for (int k = 0; k < GAUGE / 2; k++) {
@@ -59,21 +72,21 @@ final class BoreShape {
       double diameter = whole[k] + whole[k + GAUGE / 2];
       least = Math.min(least, diameter);
       most = Math.max(most, diameter);
-      Span here = banded(j, angle, Math.signum(diameter));
+      Span here = banded(z, angle, Math.signum(diameter));
       change = here.value() > change.value() ? here : change;
       inward = diameter < 0 && here.value() > inward.value() ? here : inward;
     }
-    double mean = java.util.stream.DoubleStream.of(whole).average().orElse(0);
-    return new BoreMovement(sections[j], change, inward, 2 * mean, most - least, dent(whole, mean));
+    double mean = DoubleStream.of(whole).average().orElse(0);
+    return new BoreMovement(z, change, inward, 2 * mean, most - least, dent(whole, mean));
   }
 
   /** Change of the diameter at an angle, as a size, with its band. */
-  private Span banded(int j, double angle, double sign) {
+  private Span banded(double z, double angle, double sign) {
     double sum = 0;
     double above = 0;
     double below = 0;
     for (int p = 0; p < parts.length; p++) {
-      double part = sign * (at(p, j, angle) + at(p, j, angle + Math.PI));
+      double part = sign * (at(p, z, angle) + at(p, z, angle + Math.PI));
       sum += part;
       double up = part > 0 ? (high[p] - 1) * part : (low[p] - 1) * part;
       double down = part > 0 ? (1 - low[p]) * part : (1 - high[p]) * part;
@@ -101,8 +114,16 @@ final class BoreShape {
     return deepest;
   }
 
-  private double at(int part, int section, double angleRad) {
-    double[] row = parts[part][section];
+  private double at(int part, double z, double angleRad) {
+    int j = 0;
+    while (j + 2 < sections.length && sections[j + 1] <= z) {
+      j++;
+    }
+    double share = (z - sections[j]) / (sections[j + 1] - sections[j]);
+    return (1 - share) * at(parts[part][j], angleRad) + share * at(parts[part][j + 1], angleRad);
+  }
+
+  private double at(double[] row, double angleRad) {
     double angle = angleRad;
     while (angle >= Math.PI - 1e-12) {
       angle -= 2 * Math.PI;

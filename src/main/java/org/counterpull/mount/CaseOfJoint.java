@@ -28,6 +28,9 @@ final class CaseOfJoint {
   private static final double ARM_SHARE = 0.75;
   private static final double FITS_BORE = 1.02;
 
+  /** Weld metal of a fillet over its triangle, as joints are planned. */
+  private static final double OVERFILL = 1.21;
+
   private final Weldment weldment;
   private final MountCases.NearJoint near;
   private final JointPlan plan;
@@ -69,13 +72,13 @@ final class CaseOfJoint {
     BoredTube tube =
         new BoredTube(
             stock.outsideMm(), stock.wallMm(), -middleMm, near.tube().lengthMm() - middleMm, yield);
-    double leg = plan.runs().get(0).passes().stream().mapToDouble(p -> p.area().value()).sum();
+    double metal = plan.runs().get(0).passes().stream().mapToDouble(p -> p.area().value()).sum();
     return new MountCase(
         near.joint().name(),
         tube,
         partner,
         seams,
-        Math.sqrt(2 * leg / 1.21),
+        Math.rint(10 * Math.sqrt(2 * metal / OVERFILL)) / 10,
         near.features().stream().map(this::sensitive).toList(),
         weldment.surroundings().ambientC(),
         process.efficiencyHigh() / process.efficiency(),

@@ -9,7 +9,6 @@ import org.counterpull.strength.PinnedJoint;
 /** The ways that bring no arc near the tube. */
 final class ColdWays {
   private static final double[] PINS_MM = {8, 10, 12, 16, 20, 25, 30, 35, 40, 50};
-  private static final double HOLE_OVER_PIN_MM = 0.5;
   private static final double EAR_SHARE = 0.8;
 
   private final MountBench bench;
@@ -132,7 +131,7 @@ final class ColdWays {
   WayAnswer pinned() {
     double design = bench.strength().designN();
     double middle = mount.partner().thicknessMm();
-    double ear = Math.max(6, Math.ceil(EAR_SHARE * middle));
+    double ear = earMm(middle);
     List<String> deciding =
         new ArrayList<>(List.of("no arc near the tube, nothing moves its bore"));
     List<String> parts = new ArrayList<>();
@@ -162,12 +161,17 @@ final class ColdWays {
         deciding);
   }
 
+  /** Ears beside a lug: four fifths of its thickness, 6 mm at least. */
+  static double earMm(double lugMm) {
+    return Math.max(6, Math.ceil(EAR_SHARE * lugMm));
+  }
+
   private static Optional<PinnedJoint> pin(double designN, double middle, double ear) {
     for (double d : PINS_MM) {
       PinnedJoint pin =
           new PinnedJoint(
               d,
-              d + HOLE_OVER_PIN_MM,
+              d + ShopValue.of("hole over pin"),
               middle,
               ear,
               1,

@@ -104,7 +104,11 @@ final class DirectWays {
     outcome = outcome.and(MountBench.byStrength(uses, deciding));
     List<String> todo = new ArrayList<>(after);
     double scale = ShopValue.of("scale on bore");
-    if (heat.borePeakC() > scale && !bores.isEmpty()) {
+    boolean matters =
+        mount.sized().stream()
+            .filter(s -> s.tolerance().isPresent())
+            .anyMatch(s -> s.distanceMm(heat.borePeakZMm()) < mount.legMm());
+    if (heat.borePeakC() > scale && matters) {
       deciding.add(
           String.format(
               Locale.ROOT,
@@ -112,6 +116,14 @@ final class DirectWays {
               heat.borePeakC(),
               scale));
       outcome = outcome.and(Outcome.FITS_IF);
+    }
+    if (heat.borePeakC() > ShopValue.of("burns through")) {
+      deciding.add(
+          String.format(
+              Locale.ROOT,
+              "at %.0f C on the inside the wall is about to burn through: smaller passes or a smaller leg",
+              heat.borePeakC()));
+      outcome = Outcome.DONT;
     }
     if (takenOut && mount.near().stream().anyMatch(Sensitive::removable)) {
       outcome = outcome.and(Outcome.FITS_IF);

@@ -35,6 +35,7 @@ final class LocalModel {
   private final MountCase mount;
   private final HeatSetup setup;
   private final ThermalMaterial steel = HeatMaterials.carbonSteel();
+  private final double[] angles;
   private final Block tube;
   private final Optional<Block> sleeve;
   private final Optional<Block> lug;
@@ -44,6 +45,7 @@ final class LocalModel {
     this.mount = mount;
     this.setup = setup;
     BoredTube t = mount.tube();
+    this.angles = TubeGrid.angles(setup.seams(), t.outerRadiusMm(), FINE_MM);
     this.tube =
         block("tube", t.innerRadiusMm(), t.outerRadiusMm(), t.lowZMm(), t.highZMm(), setup.seams());
     this.sleeve =
@@ -98,7 +100,7 @@ final class LocalModel {
   private Block block(
       String name, double inner, double outer, double low, double high, List<Seam> seams) {
     return new Block(
-        name, steel, Frame.WORLD, TubeGrid.of(inner, outer, low, high, seams, FINE_MM));
+        name, steel, Frame.WORLD, TubeGrid.of(inner, outer, low, high, seams, angles, FINE_MM));
   }
 
   private Block lugBlock() {

@@ -107,13 +107,13 @@ final class MountBench {
       deciding.add(
           String.format(
               Locale.ROOT,
-              "%s moves %.3f mm on diameter (%.3f to %.3f), its band is %.3f mm: %s",
+              "%s: moved %.3f mm on diameter (%.3f to %.3f) of a band of %.3f mm: %s",
               bore.what(),
               change.value(),
               change.low(),
               change.high(),
               bore.bandMm().orElseThrow(),
-              bore.accept().get().words()));
+              bore.words()));
       outcome = outcome.and(bore.accept().get().outcome());
       if (bore.through() == BoreFigure.Through.NO) {
         deciding.add(

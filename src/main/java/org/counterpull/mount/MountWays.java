@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 
 /** Works out every way of fastening one thing to one tube, and says which to take. */
 public final class MountWays {
+  private static final double THIN_FROM = 5;
+
   private final MountCase mount;
   private final MountBench bench;
 
@@ -42,7 +44,9 @@ public final class MountWays {
     List<WayAnswer> ways = new ArrayList<>();
     ways.add(direct.asDrawn(heats.get(0).orElseThrow()));
     ways.add(direct.smallPasses(heats.get(1).orElseThrow()));
-    ways.add(direct.stripped(heats.get(2).orElseThrow()));
+    if (mount.near().stream().anyMatch(Sensitive::removable)) {
+      ways.add(direct.stripped(heats.get(2).orElseThrow()));
+    }
     ways.add(direct.heatSink(heats.get(3).orElseThrow()));
     sleeves.ifPresent(
         s -> {
@@ -58,7 +62,7 @@ public final class MountWays {
       ways.add(cold.pinned());
     }
     Way taken = taken(ways);
-    return new MountAnswer(mount, ways, taken, verdict(ways, taken), unknown());
+    return new MountAnswer(mount, ways, taken, verdict(ways, taken), unknown(), Optional.empty());
   }
 
   /** As drawn where that fits; else the first that fits; else the first that fits on conditions. */
@@ -126,6 +130,16 @@ public final class MountWays {
               + " ridden or stood under.");
     }
     always.forEach(unknown::add);
+    double slender = mount.tube().meanRadiusMm() / mount.tube().wallMm();
+    if (slender < THIN_FROM) {
+      unknown.add(
+          String.format(
+              Locale.ROOT,
+              "The wall is thick for a shell (radius over wall %.1f, trusted from %.0f on): the movement is"
+                  + " rather overstated.",
+              slender,
+              THIN_FROM));
+    }
     return unknown;
   }
 }

@@ -46,8 +46,8 @@ final class SleeveSizing {
 
   /** The sleeve around the lug alone; empty where the tube has no room or none is strong enough. */
   Optional<Sized> around() {
-    double least =
-        Math.max(mount.tube().outsideMm(), mount.partner().alongMm() + 4 * mount.legMm());
+    double lug = mount.partner().alongMm() + 4 * mount.legMm();
+    double least = STEP_MM * Math.ceil(Math.max(mount.tube().outsideMm(), lug) / STEP_MM);
     double room = 2 * Math.min(-mount.tube().lowZMm(), mount.tube().highZMm());
     for (double length = least; length <= room; length += STEP_MM) {
       if (squeezeMm(length) <= third()) {
@@ -63,7 +63,7 @@ final class SleeveSizing {
     if (at.isEmpty()) {
       return Optional.empty();
     }
-    double beyond = mount.halfLengthMm() + 2 * mount.legMm();
+    double beyond = Math.ceil(mount.halfLengthMm() + 2 * mount.legMm());
     double ring = at.get();
     return ring < 0
         ? thick(ring, beyond, Optional.of(ring))
@@ -75,7 +75,9 @@ final class SleeveSizing {
     BoredTube tube = mount.tube();
     double keep = tube.fadingMm();
     double reach = Math.max(-tube.lowZMm(), tube.highZMm());
-    for (double away = mount.halfLengthMm() + 2 * mount.legMm(); away <= reach; away += 1) {
+    for (double away = Math.ceil(mount.halfLengthMm() + 2 * mount.legMm());
+        away <= reach;
+        away += 1) {
       for (double z : new double[] {-away, away}) {
         boolean inTube = z - tube.lowZMm() >= keep && tube.highZMm() - z >= keep;
         if (inTube && mount.near().stream().allMatch(s -> s.distanceMm(z) >= keep)) {

@@ -24,7 +24,9 @@ final class TubeGrid {
    * @param lowMm one end
    * @param highMm the other end
    * @param seams welds on it; may be empty
-   * @param fineMm size of the fine cells along and around
+   * @param angles edges around: those of tube and sleeve must lie over each other, or the chords of
+   *     coarse cells stand further apart than the round faces
+   * @param fineMm size of the fine cells along
    */
   static CylinderGrid of(
       double innerMm,
@@ -32,14 +34,14 @@ final class TubeGrid {
       double lowMm,
       double highMm,
       List<Seam> seams,
+      double[] angles,
       double fineMm) {
     int through = (int) Math.max(LEAST_THROUGH, Math.ceil((outerMm - innerMm) / THROUGH_MM - 1e-9));
     double[] radii = new double[through + 1];
     for (int i = 0; i <= through; i++) {
       radii[i] = innerMm + (outerMm - innerMm) * i / through;
     }
-    return new CylinderGrid(
-        radii, angles(seams, outerMm, fineMm), lengths(seams, lowMm, highMm, fineMm));
+    return new CylinderGrid(radii, angles, lengths(seams, lowMm, highMm, fineMm));
   }
 
   static double[] angles(List<Seam> seams, double radiusMm, double fineMm) {

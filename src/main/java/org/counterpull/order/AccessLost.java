@@ -1,6 +1,7 @@
 package org.counterpull.order;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,13 +17,26 @@ import java.util.TreeMap;
  */
 public record AccessLost(String place, String tool, int doneAt, String blockedBy, int lostAt) {
 
+  /** What gets a step done that needs a way to its place. */
+  private static final Map<StepTag, String> TOOLS =
+      Map.of(
+          StepTag.DRILL, "drill and chuck",
+          StepTag.WELD, "torch or electrode",
+          StepTag.REAM, "reamer",
+          StepTag.CHASE, "tap with wrench",
+          StepTag.FIT_NIPPLE, "grease gun",
+          StepTag.REFIT, "hand",
+          StepTag.INSERT, "hand",
+          StepTag.FIT_PIN, "pin",
+          StepTag.REMOVE_ROD, "rod");
+
   /** Every place that is lost at some step, in the order in which they are lost. */
   static List<AccessLost> of(List<Step> steps, List<Timed> done) {
     Map<String, Integer> numbers = new TreeMap<>();
     done.forEach(timed -> numbers.putIfAbsent(timed.operation().id(), timed.number()));
     List<AccessLost> lost = new ArrayList<>();
     for (Step step : steps) {
-      String tool = tool(step.tag());
+      String tool = TOOLS.getOrDefault(step.tag(), "");
       for (Step fit : steps) {
         boolean blocks =
             fit.tag() == StepTag.FIT && !tool.isEmpty() && Match.CLOSED_BY_PART.ties(step, fit);
@@ -37,20 +51,6 @@ public record AccessLost(String place, String tool, int doneAt, String blockedBy
         }
       }
     }
-    return lost.stream().sorted(java.util.Comparator.comparingInt(AccessLost::lostAt)).toList();
-  }
-
-  private static String tool(StepTag tag) {
-    return switch (tag) {
-      case DRILL -> "drill and chuck";
-      case WELD -> "torch or electrode";
-      case REAM -> "reamer";
-      case CHASE -> "tap with wrench";
-      case FIT_NIPPLE -> "grease gun";
-      case REFIT, INSERT -> "hand";
-      case FIT_PIN -> "pin";
-      case REMOVE_ROD -> "rod";
-      default -> "";
-    };
+    return lost.stream().sorted(Comparator.comparingInt(AccessLost::lostAt)).toList();
   }
 }

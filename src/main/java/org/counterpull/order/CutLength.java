@@ -1,5 +1,6 @@
 package org.counterpull.order;
 
+import java.util.List;
 import org.counterpull.contact.Contact;
 import org.counterpull.contact.JointForm;
 import org.counterpull.jointplan.JointPlan;
@@ -20,13 +21,19 @@ import org.counterpull.weldment.Part;
  * @param gapMm taken off for root gaps
  * @param shrinkageMm added for shrinkage
  */
-record CutLength(double drawnMm, double gapMm, double shrinkageMm) {
+public record CutLength(double drawnMm, double gapMm, double shrinkageMm) {
 
-  static CutLength of(Part part, Steps all) {
+  /**
+   * Of a part.
+   *
+   * @param part the part
+   * @param joints plans of all joints
+   */
+  public static CutLength of(Part part, List<JointPlan> joints) {
     double gapMm = 0;
     double shrinkageMm = 0;
-    for (JointPlan plan : all.joints()) {
-      Contact contact = all.contact(plan.joint().name());
+    for (JointPlan plan : joints) {
+      Contact contact = plan.contact();
       if (plan.joint().first().equals(part.name()) && contact.form() == JointForm.BUTT) {
         double rootGapMm = plan.preparation().rootGapMm();
         gapMm += Math.max(0, rootGapMm - Math.max(plan.joint().gapMm(), contact.gapMm()));
@@ -47,9 +54,14 @@ record CutLength(double drawnMm, double gapMm, double shrinkageMm) {
     return areaMm2 == 0 ? 0 : 0.20 * areaMm2 / thicknessMm + 0.05 * rootGapMm;
   }
 
+  /** Length to cut. */
+  public double cutMm() {
+    return drawnMm - gapMm + shrinkageMm;
+  }
+
   /** Length to cut, as printed. */
   String cut() {
-    return Steps.mm(drawnMm - gapMm + shrinkageMm);
+    return Steps.mm(cutMm());
   }
 
   /** How it comes about, in a sentence. */

@@ -85,7 +85,7 @@ final class Handling {
   private void heatAgain(String stepId, RunPlan run) {
     double needC = run.preheatC().value();
     boolean warm = jointWarmUntilS.getOrDefault(run.line().joint(), -1.0) >= log.nowS();
-    if (needC <= ambientC || warm || waits.metalC(run, log.nowS()) >= needC) {
+    if (needC <= ambientC || warm || waits.coolestC(run, log.nowS()) >= needC) {
       return;
     }
     Operation heat =

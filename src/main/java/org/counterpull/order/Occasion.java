@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
+import org.counterpull.solid.Solid;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Part;
 import org.counterpull.weldment.Pieces;
@@ -125,6 +126,7 @@ enum Occasion {
       for (Swing swing : all.weldment().swings()) {
         swing
             .cylinder()
+            .filter(c -> onTheWeldment(all.weldment(), c))
             .ifPresent(
                 c -> {
                   double mm = c.fixedAt().distance(c.movingAt());
@@ -138,6 +140,9 @@ enum Occasion {
 
   /** So many equal joints are worth a trial: common practice, no source. */
   private static final int REPEATED = 4;
+
+  /** A pin this near to a part is on it, mm. */
+  private static final double NEAR_A_PART_MM = 80;
 
   /**
    * Where a step is wanted.
@@ -153,6 +158,12 @@ enum Occasion {
 
   static Occasion of(String words) {
     return valueOf(words.toUpperCase(Locale.ROOT).replace(' ', '_'));
+  }
+
+  /** True when the standing pin is on a part too, and not on a floor or a vehicle. */
+  private static boolean onTheWeldment(Weldment weldment, Swing.Cylinder cylinder) {
+    return weldment.parts().stream()
+        .anyMatch(part -> Solid.of(part).distance(cylinder.fixedAt()) < NEAR_A_PART_MM);
   }
 
   private static boolean clampGiven(Weldment weldment, List<String> piece) {

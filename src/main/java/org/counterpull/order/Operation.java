@@ -34,6 +34,13 @@ public record Operation(
     cautions = List.copyOf(cautions);
   }
 
+  /** The same step with more cautions, each a sentence. */
+  public Operation withCautions(List<String> more) {
+    List<String> all = new java.util.ArrayList<>(cautions);
+    all.addAll(more);
+    return new Operation(id, kind, what, where, place, why, all, activeS, run);
+  }
+
   /** Sorts of steps, roughly in the order of a job. */
   public enum Kind {
     CUT,
@@ -44,6 +51,7 @@ public record Operation(
     MASK,
     INSERT,
     FIT,
+    TEST,
     PREHEAT,
     TACK,
     MOVE,

@@ -23,14 +23,14 @@ final class PartSteps {
   private static void cuts(Steps all) {
     Map<String, List<Part>> pieces = new LinkedHashMap<>();
     for (Part part : all.weldment().parts()) {
-      CutLength length = CutLength.of(part, all);
+      CutLength length = CutLength.of(part, all.joints());
       String key = text(part) + length.words();
       pieces.computeIfAbsent(key, k -> new ArrayList<>()).add(part);
     }
     int turn = 0;
     for (List<Part> equal : pieces.values()) {
       Part first = equal.get(0);
-      CutLength length = CutLength.of(first, all);
+      CutLength length = CutLength.of(first, all.joints());
       List<String> names = equal.stream().map(Part::name).toList();
       all.add(
           new Steps.Draft(

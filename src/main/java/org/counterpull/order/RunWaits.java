@@ -36,6 +36,10 @@ final class RunWaits {
     return model.metalC(run, history, nowS);
   }
 
+  double coolestC(RunPlan run, double nowS) {
+    return model.coolestC(run, history, nowS);
+  }
+
   double secondsUntilAllBelow(double tempC, double nowS) {
     return model.secondsUntilAllBelow(tempC, history, nowS);
   }

@@ -17,6 +17,7 @@ public enum StepTag {
   REMOVE_SENSITIVE(Operation.Kind.STRIP),
   DEGREASE(Operation.Kind.CLEAN),
   CLEAN(Operation.Kind.CLEAN),
+  TEST_PIECE(Operation.Kind.TEST),
   SUPPORT(Operation.Kind.FIT),
   FIT(Operation.Kind.FIT),
   INSERT(Operation.Kind.INSERT),
@@ -70,7 +71,8 @@ public enum StepTag {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  static StepTag of(String words) {
+  /** The sort that these words mean. */
+  public static StepTag of(String words) {
     return valueOf(words.toUpperCase(Locale.ROOT).replace(' ', '_'));
   }
 }

@@ -37,6 +37,7 @@ final class Steps {
   static List<Step> of(Weldment weldment, List<JointPlan> joints, List<Contact> contacts) {
     Steps all = new Steps(weldment, joints, contacts);
     PartSteps.add(all);
+    CouponSteps.add(all);
     JointSteps.add(all);
     FeatureSteps.add(all);
     PinSteps.add(all);

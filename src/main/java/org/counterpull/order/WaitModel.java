@@ -18,6 +18,11 @@ public interface WaitModel {
    */
   double metalC(RunPlan next, List<Welded> history, double nowS);
 
+  /** Lowest temperature along a run's line, deg C, for preheating. */
+  default double coolestC(RunPlan next, List<Welded> history, double nowS) {
+    return metalC(next, history, nowS);
+  }
+
   /** How long to wait until the metal is at or below the run's interpass limit, s; 0 for not. */
   double secondsBefore(RunPlan next, List<Welded> history, double nowS);
 

@@ -132,6 +132,7 @@ public record Plan(
    * @param waitS waits alone
    * @param weldMetalKg in the joints
    * @param massKg of the finished weldment
+   * @param cutList what is cut, from which bars
    */
   public record Consumables(
       List<FillerUse> fillers,
@@ -141,7 +142,8 @@ public record Plan(
       double elapsedS,
       double waitS,
       Computed weldMetalKg,
-      Computed massKg) {
+      Computed massKg,
+      CutList cutList) {
     public Consumables {
       fillers = List.copyOf(fillers);
     }
@@ -152,10 +154,12 @@ public record Plan(
    *
    * @param designation class
    * @param diameterMm diameter
+   * @param depositedKg what of it ends up in the joints
    * @param kg bought, losses included
    * @param pieces electrodes or rods, 0 for wire
    */
-  public record FillerUse(String designation, double diameterMm, Computed kg, int pieces) {}
+  public record FillerUse(
+      String designation, double diameterMm, double depositedKg, Computed kg, int pieces) {}
 
   /**
    * Cost in one currency.
@@ -165,6 +169,7 @@ public record Plan(
    * @param filler wire, electrodes, rods
    * @param gas shielding gas
    * @param energy electricity
+   * @param stock bars, tubes and plate bought
    * @param total sum
    */
   public record Cost(
@@ -173,6 +178,7 @@ public record Plan(
       Computed filler,
       Computed gas,
       Computed energy,
+      Computed stock,
       Computed total) {}
 
   /**

@@ -13,6 +13,7 @@ import org.counterpull.heatjob.Resolution;
 import org.counterpull.heatjob.SuperposedWaits;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
+import org.counterpull.mount.MountScreen;
 import org.counterpull.order.DutyCycles;
 import org.counterpull.order.OrderCycle;
 import org.counterpull.order.OrderPlanner;
@@ -99,16 +100,17 @@ public final class Planner {
       order = (WorkOrder) result;
     }
     WorkOrder done = order;
-    Plan.Consumables used = Consumption.of(weldment, done);
+    Plan.Consumables used = Consumption.of(weldment, joints, done);
+    List<Plan.Caution> cautions = cautions(weldment, joints);
     return new Plan(
         weldment,
         seed,
         refusals,
-        Cautions.apply(weldment, joints),
+        cautions,
         joints,
         order.runs().stream().map(run -> Directed.of(weldment, run)).toList(),
         preheat(joints, weldment.surroundings().ambientC()),
-        order.operations(),
+        Cautions.whereTheyBite(order.operations(), cautions),
         order.precedence(),
         order.orderReasons(),
         used,
@@ -122,6 +124,24 @@ public final class Planner {
     return joints.stream()
         .flatMap(joint -> joint.runs().stream())
         .anyMatch(run -> !run.passes().isEmpty());
+  }
+
+  /**
+   * The cautions of the job, then the question of {@code mount} wherever a weld comes near
+   * something.
+   */
+  private static List<Plan.Caution> cautions(Weldment weldment, List<JointPlan> joints) {
+    List<Plan.Caution> all = new ArrayList<>(Cautions.apply(weldment, joints));
+    for (MountScreen near : MountScreen.of(weldment, joints)) {
+      all.add(
+          new Plan.Caution(
+              "mount-" + near.joint(),
+              "Ask counterpull mount before this is welded straight to the tube: it compares sleeve,"
+                  + " saddle, clamp and pins by heat, bore and strength.",
+              near.because(),
+              "closed forms of rings and shells; common practice, no source"));
+    }
+    return all;
   }
 
   private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {
@@ -139,8 +159,9 @@ public final class Planner {
             ? List.of()
             : List.of(
                 "warm both parts over at least 75 mm each side with a broad flame, not a cutting one",
-                "measure 75 mm from the seam on the side away from the flame, after the flame has been"
-                    + " off for two minutes for each 25 mm of thickness (from memory: EN ISO 13916)");
+                "let it soak two minutes for each 25 mm of thickness, then measure four thicknesses from"
+                    + " the seam, at most 50 mm (75 mm above 50 mm thick), on the far side (from memory:"
+                    + " EN ISO 13916); each joint below says how far and how long");
     return new Plan.Preheat(highest.preheat(), warmed, how);
   }
 }

@@ -30,10 +30,11 @@ record Reachable(List<JointPlan> joints, OrderResult order) {
     List<JointPlan> joints = new ArrayList<>();
     left.forEach(c -> joints.add(planner.plan(weldment.joint(c.joint()), c)));
     while (true) {
-      OrderResult result = OrderPlanner.plan(weldment, joints, contacts, seed);
+      List<JointPlan> shared = JointPlanner.sharing(joints);
+      OrderResult result = OrderPlanner.plan(weldment, shared, contacts, seed);
       Optional<WeldLine> dropped = lineToDrop(joints, result);
       if (dropped.isEmpty()) {
-        return new Reachable(List.copyOf(joints), result);
+        return new Reachable(shared, result);
       }
       for (int i = 0; i < left.size(); i++) {
         if (left.get(i).joint().equals(dropped.get().joint())) {

@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import org.counterpull.caution.Never;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.jointplan.SteelAdvice;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.Verdict;
 import org.counterpull.plan.Plan.Refusal;
-import org.counterpull.steel.Family;
 import org.counterpull.steel.Grade;
 import org.counterpull.steel.Grades;
 import org.counterpull.swing.SwingResult;
@@ -26,6 +26,7 @@ final class Refusals {
       material(part, refusals);
     }
     refusals.addAll(Never.of(weldment));
+    refusals.addAll(SensitiveNear.of(weldment, joints));
     refusals.addAll(CurrentPath.of(weldment, joints));
     for (SwingResult swing : swings) {
       swing
@@ -47,19 +48,15 @@ final class Refusals {
               "find the certificate or have it analysed; until then nobody may depend on its welds"));
       return;
     }
-    boolean castIron =
-        Grades.find(part.steel().designation())
-            .map(Grade::family)
-            .filter(Family.CAST_IRON::equals)
-            .isPresent();
-    if (castIron) {
-      refusals.add(
-          new Refusal(
-              part.name(),
-              "cast iron is not welded by this plan: ledeburite and martensite form beside the weld"
-                  + " whatever the preheat below about 500 C",
-              "use a steel part, bolt it, or have a foundry-weld specialist do it"));
-    }
+    Grades.find(part.steel().designation())
+        .flatMap(Grade::notWelded)
+        .ifPresent(
+            why ->
+                refusals.add(
+                    new Refusal(
+                        part.name(),
+                        part.steel().designation() + " is not welded by this plan: " + why,
+                        "use a part of weldable steel, bolt it, or have a specialist do it")));
   }
 
   private static void joint(JointPlan joint, List<Refusal> refusals) {
@@ -76,6 +73,9 @@ final class Refusals {
                         wrong ->
                             refusals.add(
                                 new Refusal(joint.joint().name(), wrong, check.remedy()))));
+    for (SteelAdvice.Forbidden forbidden : joint.steel().forbidden()) {
+      refusals.add(new Refusal(joint.joint().name(), forbidden.why(), forbidden.wayForward()));
+    }
     if (joint.machine().isEmpty()) {
       return;
     }

@@ -47,4 +47,9 @@ public record Procedure(
   public boolean isCommonPractice() {
     return source.startsWith("common practice");
   }
+
+  /** Nothing that could be looked up stands behind the row, or only memory of it. */
+  public boolean isUnproven() {
+    return source.contains("common practice") || source.contains("from memory");
+  }
 }

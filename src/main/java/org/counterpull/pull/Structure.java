@@ -2,6 +2,8 @@ package org.counterpull.pull;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -58,6 +60,30 @@ public final class Structure {
     rows = other.rows;
   }
 
+  /** The other one as it stands on some of its coordinates. */
+  private Structure(Structure other, int[] coordinates) {
+    space = other.space;
+    rows = new int[space.size()];
+    Arrays.fill(rows, -1);
+    int[] kept = new int[coordinates.length];
+    moved = new double[kept.length][];
+    atRest = new double[kept.length][];
+    motionScale = new double[kept.length];
+    for (int i = 0; i < coordinates.length; i++) {
+      kept[i] = other.rows[coordinates[i]];
+      rows[coordinates[i]] = i;
+      moved[i] = other.moved[kept[i]].clone();
+      atRest[i] = other.atRest[kept[i]].clone();
+      motionScale[i] = other.motionScale[kept[i]];
+    }
+    flexibility = other.flexibility.restrictedTo(kept);
+    motions = new ArrayList<>();
+    for (double[] motion : other.motions) {
+      motions.add(IntStream.of(kept).mapToDouble(row -> motion[row]).toArray());
+    }
+    linkStiffness = other.linkStiffness.clone();
+  }
+
   /** The other one's stiffness on some of its coordinates, with nothing moved yet. */
   private Structure(Structure other, int[] coordinates, int origins) {
     space = other.space;
@@ -91,6 +117,36 @@ public final class Structure {
   Structure refollowed(int origins) {
     int[] all = IntStream.range(0, rows.length).filter(this::follows).toArray();
     return new Structure(this, all, origins);
+  }
+
+  /**
+   * The same as it stands, without what nobody asks for any more: links that stay as they are,
+   * loads that are never applied, readings that aren't read. What is left costs the less.
+   */
+  public Structure forgetting(
+      Collection<Integer> links, Collection<Integer> loads, Collection<Integer> readings) {
+    BitSet forgotten = new BitSet();
+    links.forEach(link -> forgotten.set(space.link(link, 0), space.link(link, 0) + 6));
+    loads.forEach(load -> forgotten.set(space.load(load)));
+    readings.forEach(reading -> forgotten.set(space.reading(reading)));
+    int[] coordinates =
+        IntStream.range(0, rows.length).filter(c -> follows(c) && !forgotten.get(c)).toArray();
+    return new Structure(this, coordinates);
+  }
+
+  /** The same with so many new accounts; nothing may have moved yet. */
+  public Structure withAccounts(int origins) {
+    for (double[] row : moved) {
+      if (sum(row) != 0) {
+        throw new IllegalStateException("something has moved already: its account would be lost");
+      }
+    }
+    Structure same = forgetting(List.of(), List.of(), List.of());
+    for (int i = 0; i < moved.length; i++) {
+      same.moved[i] = new double[origins];
+      same.atRest[i] = new double[origins];
+    }
+    return same;
   }
 
   boolean follows(int coordinate) {

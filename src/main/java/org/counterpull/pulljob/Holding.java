@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.pull.SpringStiffness;
+import org.counterpull.solid.Solid;
 import org.counterpull.space.Frame;
 import org.counterpull.weldment.Fixture;
 import org.counterpull.weldment.Part;
@@ -35,6 +36,19 @@ record Holding(
 
   /** Lever over which a clamp's foot or a strongback's wedges hold a part against turning, mm. */
   private static final double FOOT_MM = 20;
+
+  /** The same with no direction left free. */
+  SpringStiffness fast() {
+    double shift = Math.max(stiffness.across(), stiffness.normal());
+    double turn = Math.max(stiffness.aboutAcross(), shift * FOOT_MM * FOOT_MM);
+    return new SpringStiffness(
+        Math.max(stiffness.along(), shift),
+        stiffness.across(),
+        stiffness.normal(),
+        Math.max(stiffness.aboutAlong(), turn),
+        Math.max(stiffness.aboutAcross(), turn),
+        Math.max(stiffness.aboutNormal(), turn));
+  }
 
   /** All places of a fixture; none for those on which the work only lies. */
   static List<Holding> of(Weldment weldment, Fixture fixture) {
@@ -87,13 +101,10 @@ record Holding(
     }
     List<Vector3D> own = new ArrayList<>();
     for (Vector3D at : fixture.at()) {
-      double here = org.counterpull.solid.Solid.of(part).distance(at);
+      double here = Solid.of(part).distance(at);
       boolean nearest =
           fixture.parts().stream()
-              .allMatch(
-                  other ->
-                      org.counterpull.solid.Solid.of(weldment.part(other)).distance(at)
-                          >= here - NEAR_MM);
+              .allMatch(other -> Solid.of(weldment.part(other)).distance(at) >= here - NEAR_MM);
       if (nearest) {
         own.add(at);
       }

@@ -195,7 +195,7 @@ final class Measures {
     Looking(String part, Optional<Vector3D> normal, Vector3D from, Vector3D to) {
       this.part = part;
       this.face = normal.isPresent();
-      this.way = normal.orElse(to.subtract(from).normalize());
+      this.way = normal.orElseGet(() -> to.subtract(from).normalize());
       this.from = from;
       this.to = to;
     }

@@ -8,7 +8,12 @@ import org.counterpull.pulljob.PulledRun.Kind;
 import org.counterpull.pulljob.PulledRun.Stretch;
 
 /**
- * A piece of a run that is born at once: at most 50 mm of it, or an eighth of a long one.
+ * A piece of a run that is born at once: at most 100 mm of it, or, where there are many runs, an
+ * eighth of a long one.
+ *
+ * <p>What is laid within the time in which it cools (about 20 s, at 5 mm/s 100 mm) is hot together
+ * and pulls together; cut finer, each bit would pull against a neighbour that in truth is not stiff
+ * yet, and a short run would hardly lean (derived).
  *
  * @param atMm where its middle is along the line
  * @param lengthMm its length
@@ -28,16 +33,23 @@ record Piece(
     Vector3D root,
     Vector3D along,
     List<Wall> walls) {
-  private static final double LONGEST_MM = 50;
-  private static final int MOST = 8;
+  private static final double LONGEST_MM = 100;
+  private static final int EIGHTHS = 8;
+  private static final int MOST_IN_ALL = 240;
+
+  /** The pieces of all runs: the longest run may have more of them where there are few runs. */
+  static List<List<Piece>> of(List<PulledRun> runs) {
+    int most = Math.max(EIGHTHS, MOST_IN_ALL / runs.size());
+    return runs.stream().map(run -> of(run, most)).toList();
+  }
 
   /** The pieces of a run, from its start to its end. */
-  static List<Piece> of(PulledRun run) {
+  private static List<Piece> of(PulledRun run, int most) {
     List<Piece> pieces = new ArrayList<>();
     for (Stretch stretch : run.stretches()) {
       boolean ring = run.path() instanceof LinePath.Arc arc && arc.sweepRad() > Math.PI;
       int wanted = (int) Math.ceil(stretch.lengthMm() / LONGEST_MM - 1e-6);
-      int count = ring ? MOST : Math.max(1, Math.min(MOST, wanted));
+      int count = ring ? EIGHTHS : Math.max(1, Math.min(most, wanted));
       for (int i = 0; i < count; i++) {
         double from = stretch.fromMm() + stretch.lengthMm() * i / count;
         double to = stretch.fromMm() + stretch.lengthMm() * (i + 1) / count;

@@ -60,7 +60,7 @@ public final class PullJob {
     this.model = new PullModel(weldment, runs);
     this.sequence = model.sequence();
     this.cost = new ShapeCost(model, sequence);
-    this.orders = new Orders(weldment, runs, precedence, runs.stream().map(Piece::of).toList());
+    this.orders = new Orders(weldment, runs, precedence, model.pieces());
     this.spread = new Spread(seed, weldment, model);
     this.rules = orders.named(byRules);
   }
@@ -112,7 +112,8 @@ public final class PullJob {
         w.assumptions(),
         w.calibrations(),
         w.rules(),
-        w.swings());
+        w.swings(),
+        w.stockRoom());
   }
 
   /** True when the file writes an order. */
@@ -162,7 +163,7 @@ public final class PullJob {
   }
 
   private Compared compared(NamedOrder name, List<Step> order) {
-    Welded welded = Welded.of(model, order);
+    Welded welded = Welded.of(model, order, false);
     List<Spread.Band> bands = spread.bands(model.measures(), welded.released());
     double worst = 0;
     for (int m = 0; m < bands.size(); m++) {
@@ -180,7 +181,7 @@ public final class PullJob {
 
   private PullAnswer told(
       NamedOrder which, List<Step> order, Optional<Search> search, List<Compared> compared) {
-    Welded welded = Welded.of(model, order);
+    Welded welded = Welded.of(model, order, true);
     List<Turn> sequenceOfRuns =
         order.stream()
             .map(step -> new Turn(model.runs().get(step.run()).name(), step.reversed()))

@@ -31,7 +31,6 @@ import org.counterpull.weldment.Weldment;
 /** A weldment as fitted and tacked, ready to be welded in any order. */
 final class PullModel {
   private static final double TACK_THROAT_MM = 3;
-  private static final double ANY_STIFFNESS = 1;
 
   private final Weldment weldment;
   private final List<PulledRun> runs;
@@ -50,6 +49,8 @@ final class PullModel {
   private final List<List<Integer>> shapes = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
   private int checkReadings;
+  private Optional<Structure> fitted = Optional.empty();
+  private Optional<List<Integer>> released = Optional.empty();
 
   PullModel(Weldment weldment, List<PulledRun> runs) {
     this.weldment = weldment;
@@ -58,8 +59,8 @@ final class PullModel {
     Wants forms = new Wants(weldment, runs);
     for (PulledRun run : runs) {
       amounts.add(forms.of(run));
-      pieces.add(Piece.of(run));
     }
+    pieces.addAll(Piece.of(runs));
     collectPoints();
     makeBodies();
     for (int r = 0; r < runs.size(); r++) {
@@ -379,83 +380,121 @@ final class PullModel {
       Holding holding = sorted.get(i);
       MaterialPoint onRod = new MaterialPoint(body, i, holding.at());
       int link = assembly.link(onRod, at(holding.part(), holding.at()), holding.axes());
-      SpringStiffness k = holding.stiffness();
-      boolean first = i == 0;
-      holdStiffness.put(
-          link,
-          first
-              ? new SpringStiffness(
-                  k.across(),
-                  k.across(),
-                  k.normal(),
-                  ANY_STIFFNESS * k.aboutAcross(),
-                  k.aboutAcross(),
-                  k.aboutNormal())
-              : k);
-      if (!first) {
+      holdStiffness.put(link, i == 0 ? holding.fast() : holding.stiffness());
+      if (i > 0) {
         holds.add(link);
       }
     }
   }
 
-  /** Clamps and strongbacks hold their parts to one rigid frame: a bench, a beam. */
+  /**
+   * Clamps, strongbacks and spacers hold their parts to one rigid frame: a bench, a beam, a bar. It
+   * stays on the first part, where alone it carries nothing, and comes off the others.
+   */
   private void frame(List<Holding> holdings) {
     Vector3D middle = Vector3D.ZERO;
     for (Holding holding : holdings) {
-      middle = middle.add(holding.at().scalarMultiply(1.0 / holdings.size()));
+      middle = middle.add(1.0 / holdings.size(), holding.at());
     }
     int body = assembly.body(new RigidBody(middle));
-    for (Holding holding : holdings) {
+    for (int i = 0; i < holdings.size(); i++) {
+      Holding holding = holdings.get(i);
       int link =
           assembly.link(
               new MaterialPoint(body, 0, holding.at()),
               at(holding.part(), holding.at()),
               holding.axes());
-      holdStiffness.put(link, holding.stiffness());
-      holds.add(link);
+      holdStiffness.put(link, i == 0 ? holding.fast() : holding.stiffness());
+      if (i > 0) {
+        holds.add(link);
+      }
     }
   }
 
-  /** As fitted: tacked and held. */
-  Structure fitted(int origins) {
-    Structure structure = new Structure(assembly, origins);
-    tacks.forEach(structure::join);
-    holdStiffness.forEach(structure::join);
-    return structure;
+  /** As fitted: tacked and held, with nothing moved. */
+  private Structure fitted() {
+    if (fitted.isEmpty()) {
+      Structure structure = new Structure(assembly, 1);
+      tacks.forEach(structure::join);
+      holdStiffness.forEach(structure::join);
+      fitted = Optional.of(structure);
+    }
+    return fitted.get();
+  }
+
+  /**
+   * As fitted, for one order that is worked out in full.
+   *
+   * @param accounts how many
+   * @param withShape whether the stations of the parts are read too
+   */
+  Structure forOneOrder(int accounts, boolean withShape) {
+    return fitted()
+        .forgetting(List.of(), wholes(), withShape ? List.of() : stations())
+        .withAccounts(accounts);
+  }
+
+  private List<Integer> wholes() {
+    return laid.stream()
+        .flatMap(List::stream)
+        .flatMap(piece -> piece.whole().loads().stream())
+        .toList();
+  }
+
+  private List<Integer> stations() {
+    return shapes.stream().flatMap(List::stream).toList();
   }
 
   /**
    * Links of fixtures that come off, in order: those that still strain something. One that only
    * carries its own frame or another group of parts carries no force.
    */
-  List<Integer> releasedAtEnd(Structure fitted) {
-    Structure trial = fitted.copy();
-    for (List<Laid> ofRun : laid) {
-      for (Laid piece : ofRun) {
-        trial.weld(piece.link(), piece.pulling(), piece.cold(), new double[6], 0);
-      }
+  List<Integer> releasedAtEnd() {
+    if (released.isEmpty()) {
+      released = Optional.of(findReleased());
     }
-    List<Integer> released = new ArrayList<>();
+    return released.get();
+  }
+
+  private List<Integer> findReleased() {
+    List<Integer> loads = new ArrayList<>(wholes());
+    laid.stream()
+        .flatMap(List::stream)
+        .flatMap(piece -> piece.loads().values().stream())
+        .forEach(loads::addAll);
+    List<Integer> readings = new ArrayList<>(stations());
+    for (int reading = 0; reading < checkReadings; reading++) {
+      readings.add(reading);
+    }
+    List<Integer> links =
+        new ArrayList<>(laid.stream().flatMap(List::stream).map(Laid::link).toList());
+    List<Integer> comeOff = new ArrayList<>();
+    // What holds parts when all is welded holds them when all is tacked: links that are tacked
+    // stay.
+    Structure trial = fitted().forgetting(links, loads, readings);
     for (int link : holds) {
       if (!trial.holdsAlone(link)) {
         trial.release(link);
-        released.add(link);
+        comeOff.add(link);
       }
     }
-    return released;
+    return comeOff;
   }
 
   RunSequence sequence() {
-    Structure fitted = fitted(1);
     List<Run> all = new ArrayList<>();
     for (int r = 0; r < runs.size(); r++) {
       all.add(new Run(runs.get(r).name(), laid.get(r).stream().map(Laid::whole).toList()));
     }
-    return new RunSequence(fitted, all, releasedAtEnd(fitted), checkReadings);
+    return new RunSequence(fitted(), all, releasedAtEnd(), checkReadings);
   }
 
   List<PulledRun> runs() {
     return runs;
+  }
+
+  List<List<Piece>> pieces() {
+    return pieces;
   }
 
   List<Amounts> amounts() {

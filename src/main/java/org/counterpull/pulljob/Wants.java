@@ -184,7 +184,7 @@ final class Wants {
     for (int pass = 0; pass < run.passesJPerMm().size(); pass++) {
       ZoneShrinkage one = zone(run, wall, share * run.passesJPerMm().get(pass), material);
       across += (pass == 0 ? 1 : LATER_PASS_KAPPA) * one.across().value();
-      angle += one.angle().value();
+      angle += zoneAngle(one, share * run.passesJPerMm().get(pass), wall.thicknessMm());
     }
     double along = alongN(run, wall, all.tendon().value(), material);
     double depth = wall.goesOn() ? -all.tendonBMm() : all.tendonNMm();
@@ -196,6 +196,13 @@ final class Wants {
         : new OfWall(0, 0, along, Math.max(0, depth));
   }
 
+  /** Where the zone has gone through the wall its angle is too small: the closed form holds on. */
+  private static double zoneAngle(ZoneShrinkage zone, double heat, double thicknessMm) {
+    return zone.angle().inRange()
+        ? zone.angle().value()
+        : Math.max(zone.angle().value(), FreeAngle.of(heat, thicknessMm).value());
+  }
+
   private ZoneShrinkage zone(PulledRun run, Wall wall, double heat, ShrinkageMaterial material) {
     return zones.of(
         new ZonePeaks.Case(
@@ -203,8 +210,7 @@ final class Wants {
             Math.rint(Math.max(LEAST_HEAT, heat)),
             weldment.surroundings().ambientC(),
             Math.rint(holdingMm2(run, wall)),
-            yieldMPa(weldment.part(wall.part())),
-            Math.rint(run.weldedMm())),
+            yieldMPa(weldment.part(wall.part()))),
         material);
   }
 

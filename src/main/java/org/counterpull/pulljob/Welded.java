@@ -16,21 +16,29 @@ import org.counterpull.pull.search.Step;
 record Welded(
     double[][][] held, double[][][] released, List<double[]> shapeHeld, List<double[]> shape) {
 
-  /** Welds a model in an order. */
-  static Welded of(PullModel model, List<Step> order) {
+  /** Welds a model in an order; without the shape where only checks are asked for. */
+  static Welded of(PullModel model, List<Step> order, boolean withShape) {
     int effects = Effect.values().length;
-    Structure structure = model.fitted(model.runs().size() * effects);
-    List<Integer> comeOff = model.releasedAtEnd(structure);
+    Structure structure = model.forOneOrder(model.runs().size() * effects, withShape);
     for (Step step : order) {
       List<Laid> pieces = model.laid().get(step.run());
       for (int i = 0; i < pieces.size(); i++) {
         lay(structure, pieces.get(step.reversed() ? pieces.size() - 1 - i : i), step.run());
       }
+      structure = withoutRun(structure, pieces);
     }
     double[][][] held = shares(model, structure);
-    List<double[]> shapeHeld = shape(model, structure);
-    comeOff.forEach(structure::release);
-    return new Welded(held, shares(model, structure), shapeHeld, shape(model, structure));
+    List<double[]> shapeHeld = withShape ? shape(model, structure) : List.of();
+    model.releasedAtEnd().forEach(structure::release);
+    List<double[]> shape = withShape ? shape(model, structure) : List.of();
+    return new Welded(held, shares(model, structure), shapeHeld, shape);
+  }
+
+  /** What was laid stays as it is: its links and loads are of no more use. */
+  private static Structure withoutRun(Structure structure, List<Laid> pieces) {
+    List<Integer> loads = new ArrayList<>();
+    pieces.forEach(piece -> piece.loads().values().forEach(loads::addAll));
+    return structure.forgetting(pieces.stream().map(Laid::link).toList(), loads, List.of());
   }
 
   private static void lay(Structure structure, Laid piece, int run) {

@@ -12,12 +12,10 @@ import org.counterpull.zone.ZoneShrinkage;
 
 /**
  * The zone rule on closed-form peak temperatures: what a run of narrow, short or edge walls wants.
- * Equal walls are worked out once.
+ * Equal walls are worked out once. The field is that of a long run: what a short one loses at its
+ * ends is left out.
  */
 final class ZonePeaks {
-  /** Runs shorter than so many radii of the zone feel their ends. */
-  private static final double SHORT_IN_RADII = 4;
-
   private static final double ENDLESS_IN_RADII = 60;
 
   private final Map<Case, ZoneShrinkage> known = new HashMap<>();
@@ -30,15 +28,8 @@ final class ZonePeaks {
    * @param startC before the run
    * @param sectionMm2 section that holds it lengthwise
    * @param yieldMPa of the wall
-   * @param lengthMm of the run
    */
-  record Case(
-      Sizes wall,
-      double heatJPerMm,
-      double startC,
-      double sectionMm2,
-      double yieldMPa,
-      double lengthMm) {}
+  record Case(Sizes wall, double heatJPerMm, double startC, double sectionMm2, double yieldMPa) {}
 
   /** Sizes of a wall. */
   record Sizes(
@@ -80,16 +71,18 @@ final class ZonePeaks {
     double low = wall.middleMm - wall.thicknessMm / 2;
     double high = wall.middleMm + wall.thicknessMm / 2;
     Reach.Between depth = new Reach.Between(Math.min(0, low), Math.max(0, high));
-    Optional<LinePeaks.Ends> ends =
-        c.lengthMm < SHORT_IN_RADII * radius
-            ? Optional.of(new LinePeaks.Ends(c.lengthMm, far, far))
-            : Optional.empty();
     LinePeaks peaks =
-        new LinePeaks(c.heatJPerMm, material.heatCapacityJPerMm3K(), c.startC, across, depth, ends);
+        new LinePeaks(
+            c.heatJPerMm,
+            material.heatCapacityJPerMm3K(),
+            c.startC,
+            across,
+            depth,
+            Optional.empty());
     double yieldRiseK = c.yieldMPa / (material.elasticModulusMPa() * material.expansionPerK());
     return ZoneRule.of(
         peaks.cells(yieldRiseK),
-        ends.map(LinePeaks.Ends::lengthMm).orElse(1.0),
+        1,
         new org.counterpull.zone.Wall(wall.thicknessMm, wall.middleMm, c.sectionMm2),
         c.startC,
         c.yieldMPa,

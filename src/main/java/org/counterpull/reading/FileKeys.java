@@ -25,7 +25,7 @@ final class FileKeys {
               new Key(
                   "include",
                   Form.INCLUDE,
-                  "a file, or a list of files, with what a shop keeps: machines, fixtures, rules, prices, surroundings, calibration; a path from this file's folder",
+                  "a file, or a list of files, with what a shop keeps: machines, fixtures, rules, prices, stock room, surroundings, calibration; a path from this file's folder",
                   "nothing",
                   "shop.yaml"),
               new Key(
@@ -76,6 +76,12 @@ final class FileKeys {
                   "what things cost",
                   "no cost is worked out",
                   "{currency: EUR, labour: 45}"),
+              new Key(
+                  "stock room",
+                  Form.group("stock-room"),
+                  "how stock is bought and sawn",
+                  "bars of 6 m, saw cuts of 3 mm",
+                  "{bar: 6000, kerf: 2}"),
               new Key(
                   "calibration",
                   Form.named("calibration"),
@@ -135,6 +141,7 @@ final class FileKeys {
           WorkKeys.FIXTURE,
           ShopKeys.SURROUNDINGS,
           ShopKeys.PRICES,
+          ShopKeys.STOCK_ROOM,
           ShopKeys.CALIBRATION,
           JointKeys.BEFORE,
           JointKeys.ORDER,

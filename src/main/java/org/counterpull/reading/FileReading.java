@@ -20,6 +20,7 @@ import org.counterpull.weldment.Prices;
 import org.counterpull.weldment.Probe;
 import org.counterpull.weldment.RunGiven;
 import org.counterpull.weldment.ShopMachine;
+import org.counterpull.weldment.StockRoom;
 import org.counterpull.weldment.Surroundings;
 import org.counterpull.weldment.Swing;
 import org.counterpull.weldment.Weldment;
@@ -41,6 +42,7 @@ final class FileReading {
       List<String> machineNames,
       Surroundings surroundings,
       Optional<Prices> prices,
+      StockRoom stockRoom,
       List<Calibration> calibrations) {}
 
   /** What is read of the things on parts. */
@@ -106,7 +108,8 @@ final class FileReading {
             book.assumptions(),
             shop.calibrations(),
             rules,
-            swings));
+            swings,
+            shop.stockRoom()));
   }
 
   private static Shop shop(Fields file) {
@@ -116,6 +119,7 @@ final class FileReading {
         machines.names(),
         ShopReading.surroundings(file),
         ShopReading.prices(file),
+        ShopReading.stockRoom(file),
         Section.of(file, "calibration", ShopKeys.CALIBRATION)
             .namesChecked()
             .read(CalibrationReading::read));

@@ -7,7 +7,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.feeding.ShieldingGas;
+import org.counterpull.machine.ExtensionLead;
+import org.counterpull.machine.FillerAtHand;
 import org.counterpull.machine.Machine;
+import org.counterpull.machine.Panel;
 import org.counterpull.machine.PlateText;
 import org.counterpull.power.Conversion;
 import org.counterpull.power.PlateDuty;
@@ -18,6 +21,9 @@ import org.counterpull.weldment.ShopMachine;
 final class MachineReading {
   private static final Pattern FILLER =
       Pattern.compile("((?:\\d+\\s+)?[\\d./-]+\\s*(?:mm|in|\")?)(?:\\s+(.+))?");
+
+  private static final double LEAST_FILLER_MM = 0.5;
+  private static final double MOST_FILLER_MM = 8;
 
   private MachineReading() {}
 
@@ -33,6 +39,11 @@ final class MachineReading {
     Optional<List<Double>> electrodes = fillers(fields, "electrodes", 1, 8);
     Optional<List<Double>> rods = fillers(fields, "rods", 0.5, 8);
     Optional<ShieldingGas> gas = gas(fields, processes);
+    Optional<Optional<ExtensionLead>> lead =
+        fields.has("lead")
+            ? fields.get("lead").flatMap(v -> v.parsed(PlateText::lead)).map(Optional::of)
+            : Optional.of(Optional.empty());
+    Optional<Panel> panel = PanelReading.read(fields);
     String place = place(fields);
     boolean complete =
         processes.isPresent()
@@ -43,7 +54,9 @@ final class MachineReading {
             && wires.isPresent()
             && electrodes.isPresent()
             && rods.isPresent()
-            && gas.isPresent();
+            && gas.isPresent()
+            && lead.isPresent()
+            && panel.isPresent();
     if (!complete) {
       return Optional.empty();
     }
@@ -59,9 +72,19 @@ final class MachineReading {
                 conversion.get(),
                 wires.get(),
                 electrodes.get(),
-                gas.get()),
-            place,
-            designations(fields, "electrodes")));
+                gas.get(),
+                atHand(fields),
+                lead.get(),
+                panel.get()),
+            place));
+  }
+
+  private static List<FillerAtHand> atHand(Fields fields) {
+    List<FillerAtHand> all = new ArrayList<>();
+    all.addAll(named(fields, "wire", FillerAtHand.Form.WIRE));
+    all.addAll(named(fields, "electrodes", FillerAtHand.Form.ELECTRODE));
+    all.addAll(named(fields, "rods", FillerAtHand.Form.ROD));
+    return all;
   }
 
   private static Optional<Conversion> conversion(Fields fields) {
@@ -94,32 +117,32 @@ final class MachineReading {
     }
     boolean fed =
         processes.stream().anyMatch(p -> p != WeldingProcess.MMA && p != WeldingProcess.TIG);
+    if (!fields.has("rods") && processes.contains(WeldingProcess.TIG)) {
+      fields.book().assume(fields.path("rods"), "1.6 and 2.4 mm are at hand");
+    }
     if (!fields.has("wire") && fed) {
       fields.book().assume(fields.path("wire"), "0.8 and 1.0 mm are at hand");
     }
   }
 
-  /** What is written behind the diameters; nothing where a diameter stands alone. */
-  private static List<String> designations(Fields fields, String key) {
+  /** Diameters with what is written behind them; nothing where the key is left out. */
+  private static List<FillerAtHand> named(Fields fields, String key, FillerAtHand.Form form) {
     if (!fields.has(key)) {
       return List.of();
     }
-    return fields
-        .get(key)
-        .flatMap(v -> v.all(MachineReading::designation))
-        .orElse(List.of())
-        .stream()
-        .filter(text -> !text.isEmpty())
-        .distinct()
-        .toList();
+    return fields.get(key).flatMap(v -> v.all(item -> named(item, form))).orElse(List.of());
   }
 
-  private static Optional<String> designation(Value value) {
+  private static Optional<FillerAtHand> named(Value value, FillerAtHand.Form form) {
+    Optional<Matcher> match = value.text().map(FILLER::matcher).filter(Matcher::matches);
+    if (match.isEmpty()) {
+      return Optional.empty();
+    }
+    String words = match.get().group(2) == null ? "" : match.get().group(2).strip();
     return value
-        .text()
-        .map(FILLER::matcher)
-        .filter(Matcher::matches)
-        .map(filler -> filler.group(2) == null ? "" : filler.group(2).strip());
+        .withText(match.get().group(1))
+        .size(LEAST_FILLER_MM, MOST_FILLER_MM)
+        .map(diameterMm -> new FillerAtHand(form, diameterMm, words));
   }
 
   private static Optional<Double> filler(Value value, double leastMm, double mostMm) {

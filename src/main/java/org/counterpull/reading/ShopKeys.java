@@ -67,7 +67,7 @@ final class ShopKeys {
                   "rods",
                   Form.TEXTS,
                   "diameter and designation of tig rods, or a list",
-                  "not known",
+                  "1.6 and 2.4 mm",
                   "2.4 mm W3Si1"),
               new Key(
                   "gas",
@@ -75,6 +75,36 @@ final class ShopKeys {
                   "shielding gas: Ar, CO2, a mixture by volume, or none",
                   "Ar + 18 CO2 for mag and fcaw, Ar for mig and tig",
                   "Ar + 18 CO2"),
+              new Key(
+                  "lead",
+                  Form.TEXT,
+                  "extension lead between socket and machine: length one way and copper section",
+                  "none",
+                  "25 m 2.5 mm2"),
+              new Key(
+                  "shows",
+                  Form.TEXTS,
+                  "what can be read or set on it: current, voltage, wire feed, or a list",
+                  "all of them",
+                  "[wire feed, voltage]"),
+              new Key(
+                  "current dial",
+                  Form.TEXTS,
+                  "marks of a dial without a display and what they stand for; letters are steps",
+                  "no such dial",
+                  "[1 = 40 A, 5 = 95 A, 10 = 160 A]"),
+              new Key(
+                  "voltage dial",
+                  Form.TEXTS,
+                  "the same for the voltage",
+                  "no such dial",
+                  "[A = 15.5 V, B = 17 V, C = 18.5 V, D = 20.5 V]"),
+              new Key(
+                  "wire feed dial",
+                  Form.TEXTS,
+                  "the same for the wire feed",
+                  "no such dial",
+                  "[1 = 2 m/min, 10 = 12 m/min]"),
               new Key(
                   "place",
                   Form.TEXT,
@@ -130,7 +160,16 @@ final class ShopKeys {
               new Key("wire", Form.NUMBER, "a kilogram of wire", "0", "4"),
               new Key("electrodes", Form.NUMBER, "a kilogram of covered electrodes", "0", "7"),
               new Key("gas", Form.NUMBER, "a cubic metre of shielding gas", "0", "9"),
-              new Key("energy", Form.NUMBER, "a kilowatt hour", "0", "0.3")));
+              new Key("energy", Form.NUMBER, "a kilowatt hour", "0", "0.3"),
+              new Key("stock", Form.NUMBER, "a kilogram of bar, tube or plate", "0", "1.6")));
+
+  static final KeyTable STOCK_ROOM =
+      new KeyTable(
+          "stock-room",
+          "how stock is bought",
+          List.of(
+              new Key("bar", Form.LENGTH, "length of a bar as sold", "6 m", "6000"),
+              new Key("kerf", Form.LENGTH, "what each saw cut takes", "3 mm", "2")));
 
   static final KeyTable CALIBRATION =
       new KeyTable(

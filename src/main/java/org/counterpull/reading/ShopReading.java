@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.counterpull.quantity.QuantityParser;
 import org.counterpull.weldment.EdgeTool;
 import org.counterpull.weldment.Prices;
+import org.counterpull.weldment.StockRoom;
 import org.counterpull.weldment.Surroundings;
 
 /** Reads where the work is done and what things cost. */
@@ -66,7 +67,20 @@ final class ShopReading {
                                 price(f, "wire"),
                                 price(f, "electrodes"),
                                 price(f, "gas"),
-                                price(f, "energy"))));
+                                price(f, "energy"),
+                                price(f, "stock"))));
+  }
+
+  static StockRoom stockRoom(Fields file) {
+    StockRoom usual = StockRoom.USUAL;
+    Optional<Fields> fields = file.get("stock room").flatMap(v -> v.fields(ShopKeys.STOCK_ROOM));
+    return fields
+        .map(
+            f ->
+                new StockRoom(
+                    f.get("bar").flatMap(v -> v.size(100, 30_000)).orElse(usual.barMm()),
+                    f.get("kerf").flatMap(v -> v.size(0.1, 20)).orElse(usual.kerfMm())))
+        .orElse(usual);
   }
 
   private static double price(Fields fields, String key) {

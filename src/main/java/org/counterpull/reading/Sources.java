@@ -17,7 +17,8 @@ import org.counterpull.reading.Node.Table;
 final class Sources {
   private static final int MOST_FILES = 30;
   private static final List<String> SHARED =
-      List.of("machines", "fixtures", "rules", "prices", "surroundings", "calibration");
+      List.of(
+          "machines", "fixtures", "rules", "prices", "stock room", "surroundings", "calibration");
   private static final List<String> IN_INCLUDED =
       List.of(
           "units",
@@ -26,6 +27,7 @@ final class Sources {
           "fixtures",
           "rules",
           "prices",
+          "stock room",
           "surroundings",
           "calibration");
 

@@ -21,6 +21,7 @@ public final class FormulaRegistry {
               StrengthFormulas.all(),
               FitFormulas.all(),
               PowerFormulas.all(),
+              FeedingFormulas.all(),
               ShrinkageFormulas.all()));
 
   private FormulaRegistry() {}

@@ -3,9 +3,12 @@ package org.counterpull.registry;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.counterpull.preheat.AwsPreheatTable;
+import org.counterpull.preheat.HydrogenControlPreheat;
 import org.counterpull.preheat.MethodBPreheat;
 import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
@@ -13,6 +16,7 @@ import org.counterpull.steel.CarbonEquivalent;
 import org.counterpull.steel.Composition;
 import org.counterpull.steel.Element;
 import org.counterpull.steel.HazHardness;
+import org.counterpull.steel.MartensiteStart;
 
 /** Published formulas of the packages {@code steel} and {@code preheat}. */
 final class SteelFormulas {
@@ -35,8 +39,14 @@ final class SteelFormulas {
         equivalent(CarbonEquivalent.CE_IIW, CarbonEquivalent::ceIIW),
         equivalent(CarbonEquivalent.CET, CarbonEquivalent::cet),
         equivalent(CarbonEquivalent.PCM, CarbonEquivalent::pcm),
+        everyElement(CarbonEquivalent.CEN, CarbonEquivalent::cen),
+        equivalent(CarbonEquivalent.CE_AWS, CarbonEquivalent::ceAws),
+        everyElement(MartensiteStart.FORMULA, MartensiteStart::of),
         preheat(),
-        hardness());
+        awsTable(),
+        hydrogenControl(),
+        hardness(),
+        hardnessBy());
   }
 
   private static PublishedFormula equivalent(
@@ -45,6 +55,62 @@ final class SteelFormulas {
         formula,
         elements(EQUIVALENT_ELEMENTS),
         a -> function.apply(composition(EQUIVALENT_ELEMENTS, a)));
+  }
+
+  private static PublishedFormula everyElement(
+      Formula formula, Function<Composition, Computed> function) {
+    List<Element> every = List.of(Element.values());
+    return PublishedFormula.of(
+        formula, elements(every), a -> function.apply(composition(every, a)));
+  }
+
+  private static PublishedFormula awsTable() {
+    return PublishedFormula.of(
+        AwsPreheatTable.FORMULA,
+        List.of(
+            Argument.choice(
+                "category",
+                "a without, b with low-hydrogen processes, c higher strength, d H8",
+                List.of("a", "b", "c", "d")),
+            Argument.quantity("thickness", "mm", "the thickest part at the weld")),
+        a ->
+            AwsPreheatTable.of(
+                AwsPreheatTable.Category.valueOf(a.text("category").toUpperCase(Locale.ROOT)),
+                a.value("thickness")));
+  }
+
+  private static PublishedFormula hydrogenControl() {
+    return PublishedFormula.of(
+        HydrogenControlPreheat.FORMULA,
+        List.of(
+            Argument.quantity("pcm", "%", "crack sensitivity Pcm of the parent metal"),
+            Argument.choice("hydrogen", "level of hydrogen", List.of("h1", "h2", "h3")),
+            Argument.choice("restraint", "a judgement", List.of("low", "medium", "high")),
+            Argument.quantity("thickness", "mm", "the thicker part")),
+        a ->
+            HydrogenControlPreheat.of(
+                a.value("pcm"),
+                HydrogenControlPreheat.Hydrogen.valueOf(
+                    a.text("hydrogen").toUpperCase(Locale.ROOT)),
+                HydrogenControlPreheat.Restraint.valueOf(
+                    a.text("restraint").toUpperCase(Locale.ROOT)),
+                a.value("thickness")));
+  }
+
+  /** One method at a time: what the median is taken of. */
+  private static PublishedFormula hardnessBy() {
+    List<Element> every = List.of(Element.values());
+    List<Argument> arguments = new ArrayList<>(elements(every));
+    arguments.add(Argument.quantity("t85", "s", "cooling time from 800 to 500 C"));
+    arguments.add(Argument.choice("method", "whose", List.of("duren", "yurioka", "suzuki-bl70s")));
+    return PublishedFormula.of(
+        HazHardness.BY_ONE,
+        arguments,
+        a ->
+            HazHardness.BY_ONE.result(
+                HazHardness.estimates(composition(every, a), a.value("t85"))
+                    .byMethod()
+                    .get(a.text("method"))));
   }
 
   private static PublishedFormula preheat() {

@@ -24,6 +24,7 @@ import org.counterpull.machine.Figure;
 import org.counterpull.machine.GateResult;
 import org.counterpull.machine.Machine;
 import org.counterpull.machine.MachineVerdict;
+import org.counterpull.machine.Stretch;
 import org.counterpull.power.DutyPoint;
 import org.counterpull.weldment.ShopMachine;
 
@@ -45,6 +46,10 @@ final class JointJson {
     node.set("carbonEquivalents", list(joint.carbonEquivalents(), JsonValues::computed));
     node.set("hardness", computed(joint.hardness()));
     node.set("preheat", computed(joint.preheat()));
+    node.set("steel", SteelJson.of(joint.steel()));
+    node.set(
+        "testPiece",
+        joint.coupon().<JsonNode>map(SteelJson::coupon).orElse(JsonValues.NODES.nullNode()));
     node.set(
         "load",
         joint.loadCheck().<JsonNode>map(LoadJson::check).orElse(JsonValues.NODES.nullNode()));
@@ -181,6 +186,7 @@ final class JointJson {
     node.set("notChilledUpToMm", number(verdict.notChilledUpToMm()));
     node.set("gates", list(verdict.gates(), JointJson::gate));
     node.set("wouldChange", texts(verdict.whatWouldChangeIt()));
+    node.set("stretch", texts(Stretch.of(verdict)));
     node.set("notes", texts(verdict.notes()));
     return node;
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.counterpull.drawing.JointSection;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
+import org.counterpull.machine.Stretch;
 import org.counterpull.machine.Verdict;
 import org.counterpull.markup.Markup;
 
@@ -42,10 +43,15 @@ final class JointsSection {
     out.close().open("div").add(PageParts.lines(words.joints(alike)));
     out.add(PageParts.bullets(PlanWords.notesOf(alike))).close().close().close();
     out.add(PageParts.table(tables.passes(alike)));
+    Table preheats = words.steel().methods(joint);
+    if (!preheats.isEmpty()) {
+      out.add(PageParts.table(preheats));
+    }
     for (MachineVerdict verdict : joint.verdicts()) {
       if (verdict.verdict() != Verdict.ONE_PASS) {
         out.element("p", verdict.machine() + ": " + Verdicts.words(verdict.verdict()) + ".");
         out.add(PageParts.table(PlanTables.gates(verdict)));
+        out.add(PageParts.bullets(Stretch.of(verdict)));
         out.add(PageParts.bullets(verdict.notes()));
       }
     }

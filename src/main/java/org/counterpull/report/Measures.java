@@ -90,6 +90,16 @@ final class Measures {
         : String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
   }
 
+  /** A wait to the second: 45 s, 2 min 15 s, 12 min. */
+  static String exactly(double seconds) {
+    long whole = Math.round(seconds);
+    long left = whole % 60;
+    if (whole < 90 || whole >= 600 || left == 0) {
+      return duration(seconds);
+    }
+    return whole / 60 + " min " + left + " s";
+  }
+
   /** Time from the beginning of the job: 0:42. */
   static String clock(double seconds) {
     long minutes = (long) Math.floor(seconds / 60 + 1e-9);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.counterpull.mount.BoreFigure;
 import org.counterpull.mount.BoreMovement;
 import org.counterpull.mount.HeatFigures;
+import org.counterpull.mount.LugHole;
 import org.counterpull.mount.MountAnswer;
 import org.counterpull.mount.MountCase;
 import org.counterpull.mount.Sleeve;
@@ -49,7 +50,20 @@ final class MountJson {
     node.set("verdict", JsonValues.texts(answer.verdict()));
     node.set("notKnown", JsonValues.texts(answer.unknown()));
     node.set("assumed", JsonValues.texts(mount.assumptions()));
+    answer.hole().ifPresent(h -> node.set("hole", hole(h)));
     node.set("ways", JsonValues.list(answer.ways(), MountJson::way));
+    return node;
+  }
+
+  private static JsonNode hole(LugHole hole) {
+    ObjectNode node = JsonValues.object();
+    node.set("pinMm", JsonValues.number(hole.pin().pinMm()));
+    node.set("holeMm", JsonValues.number(hole.pin().holeMm()));
+    node.set("offsetMm", span(hole.offsetMm()));
+    node.set("tiltMm", span(hole.tiltMm()));
+    node.set("clearanceMm", JsonValues.number(hole.clearanceMm()));
+    node.set("drillBeforeMm", JsonValues.number(hole.pilotMm()));
+    node.set("strength", JsonValues.list(hole.uses(), MountJson::strength));
     return node;
   }
 

@@ -60,6 +60,9 @@ final class MountPage {
     for (WayAnswer way : answer.ways()) {
       out.add(way(way));
     }
+    answer
+        .hole()
+        .ifPresent(h -> out.element("h3", "Hole of the lug").add(PageParts.bullets(h.words())));
     out.element("h3", "Not known").add(PageParts.bullets(answer.unknown()));
     out.element("h3", "Taken to be so").add(PageParts.bullets(answer.mount().assumptions()));
   }
@@ -92,7 +95,7 @@ final class MountPage {
             way.bores().stream().map(b -> b.through().words()).findFirst().orElse("-"),
             way.mostUsed().map(MountReport::percent).orElse("-"),
             Integer.toString(way.passes()),
-            String.format(Locale.ROOT, "%.0f", way.minutes()))
+            MountReport.minutes(way))
         .map(Shown::only)
         .toList();
   }

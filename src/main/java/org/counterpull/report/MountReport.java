@@ -71,6 +71,7 @@ public final class MountReport {
         taken.before().forEach(b -> line(text, "  before: %s", b));
         taken.after().forEach(a -> line(text, "  after: %s", a));
       }
+      answer.hole().ifPresent(h -> h.words().forEach(w -> wrapped(text, "  hole: " + w)));
       line(text, "Not known:");
       answer.unknown().forEach(u -> wrapped(text, "  " + u));
       line(text, "Taken to be so: %s.", String.join("; ", answer.mount().assumptions()));
@@ -106,7 +107,12 @@ public final class MountReport {
             .orElse("-"),
         way.bores().stream().map(b -> b.through().words()).findFirst().orElse("-"),
         way.mostUsed().map(MountReport::percent).orElse("-"),
-        String.format(Locale.ROOT, "%.0f", way.minutes()));
+        minutes(way));
+  }
+
+  /** Whole minutes; a way that does not work here takes none. */
+  static String minutes(WayAnswer way) {
+    return way.minutes() == 0 ? "-" : String.format(Locale.ROOT, "%.0f", Math.ceil(way.minutes()));
   }
 
   static String mark(WayAnswer way) {

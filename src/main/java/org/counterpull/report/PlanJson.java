@@ -77,6 +77,7 @@ final class PlanJson {
     node.set("cost", plan.cost().<JsonNode>map(PlanJson::cost).orElse(JsonValues.NODES.nullNode()));
     node.set("checks", list(plan.checks(), PlanJson::check));
     node.set("practice", PracticeJson.of(plan.practice()));
+    node.set("heat", plan.heat().<JsonNode>map(HeatJson::of).orElse(JsonValues.NODES.nullNode()));
     node.set("formulas", list(formulas.uses(), PlanJson::formula));
     return node;
   }
@@ -145,6 +146,7 @@ final class PlanJson {
     node.set("arcS", number(consumables.arcS()));
     node.set("waitS", number(consumables.waitS()));
     node.set("elapsedS", number(consumables.elapsedS()));
+    node.set("cutList", CutJson.of(consumables.cutList()));
     return node;
   }
 
@@ -152,6 +154,7 @@ final class PlanJson {
     ObjectNode node = object();
     node.put("designation", filler.designation());
     node.set("diameterMm", number(filler.diameterMm()));
+    node.set("depositedKg", number(filler.depositedKg()));
     node.set("kg", computed(filler.kg()));
     node.put("pieces", filler.pieces());
     return node;
@@ -164,6 +167,7 @@ final class PlanJson {
     node.set("filler", computed(cost.filler()));
     node.set("gas", computed(cost.gas()));
     node.set("energy", computed(cost.energy()));
+    node.set("stock", computed(cost.stock()));
     node.set("total", computed(cost.total()));
     return node;
   }

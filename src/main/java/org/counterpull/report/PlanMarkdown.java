@@ -1,9 +1,12 @@
 package org.counterpull.report;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import org.counterpull.jointplan.Coupon;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
+import org.counterpull.machine.Stretch;
 import org.counterpull.machine.Verdict;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
@@ -18,11 +21,13 @@ final class PlanMarkdown {
   private final PracticeTables practice;
   private final MachineLimits limits;
   private final FormulasUsed formulas;
+  private final Measures measures;
   private final StringBuilder out = new StringBuilder();
 
   PlanMarkdown(Plan plan, Measures measures, FormulasUsed formulas) {
     this.plan = plan;
     this.formulas = formulas;
+    this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
@@ -42,15 +47,19 @@ final class PlanMarkdown {
     steps();
     heading("Why in this order");
     plan.orderReasons().forEach(this::bullet);
+    heat();
     heading("What each machine can weld");
     table(tables.verdicts());
     line("");
     limits.sentences().forEach(this::bullet);
     words.alike().forEach(this::joints);
+    coupons();
     section("Checks", tables.checks());
     section("What no tool reaches any more", practice.access());
     plan.practice().swings().forEach(this::swing);
     section("Strip, mask, drill, put back", tables.lists());
+    section("Cutting list", tables.cuts().cuts());
+    section("Bars to buy", tables.cuts().bars());
     section("What is used up", tables.consumables());
     section("Cost", tables.cost());
     section("Rules that had a say", practice.rules());
@@ -92,6 +101,18 @@ final class PlanMarkdown {
     for (Plan.Caution caution : plan.cautions()) {
       String because = caution.because().isEmpty() ? "" : " Here because: " + caution.because();
       bullet(caution.text() + because + " [" + caution.id() + "; " + caution.basis() + "]");
+    }
+  }
+
+  private void heat() {
+    if (plan.heat().isPresent()) {
+      HeatTables heat = new HeatTables(plan, measures);
+      heading("Temperatures");
+      table(heat.features());
+      table(heat.starts());
+      line("");
+      heat.how().ifPresent(this::bullet);
+      heat.notes().forEach(this::bullet);
     }
   }
 
@@ -139,12 +160,23 @@ final class PlanMarkdown {
     words.joints(alike).forEach(l -> bullet(l.label() + ": " + l.value().text()));
     PlanWords.notesOf(alike).forEach(this::bullet);
     table(tables.passes(alike));
+    table(words.steel().methods(joint));
     for (MachineVerdict verdict : joint.verdicts()) {
       if (verdict.verdict() != Verdict.ONE_PASS) {
         line("");
         line(escaped(verdict.machine() + ": " + Verdicts.words(verdict.verdict())) + ".");
         table(PlanTables.gates(verdict));
+        line("");
+        Stretch.of(verdict).forEach(this::bullet);
       }
+    }
+  }
+
+  private void coupons() {
+    int number = 0;
+    for (Map.Entry<Coupon, List<JointPlan>> entry : words.coupons().entrySet()) {
+      heading("Test piece T" + ++number + " for " + PlanWords.namesOf(entry.getValue()));
+      PlanWords.coupon(entry.getKey()).forEach(l -> bullet(l.label() + ": " + l.value().text()));
     }
   }
 

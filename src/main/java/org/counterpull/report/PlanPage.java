@@ -1,11 +1,15 @@
 package org.counterpull.report;
 
 import java.util.List;
+import java.util.Map;
 import org.counterpull.drawing.PartMap;
+import org.counterpull.drawing.PlanHeatChart;
 import org.counterpull.drawing.SwingGraph;
 import org.counterpull.drawing.SwingPicture;
 import org.counterpull.drawing.TimeChart;
 import org.counterpull.drawing.WeldMap;
+import org.counterpull.jointplan.Coupon;
+import org.counterpull.jointplan.JointPlan;
 import org.counterpull.markup.Markup;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Caution;
@@ -27,10 +31,12 @@ final class PlanPage {
   private final PracticeTables practice;
   private final MachineLimits limits;
   private final FormulasUsed formulas;
+  private final Measures measures;
 
   PlanPage(Plan plan, Measures measures, FormulasUsed formulas) {
     this.plan = plan;
     this.formulas = formulas;
+    this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
@@ -50,6 +56,7 @@ final class PlanPage {
     out.add(PageParts.section("welds", "Welds", PageParts.table(tables.welds())));
     out.add(PageParts.section("steps", "Steps", new StepsSection(words, tables).write()));
     out.add(time());
+    out.add(heat());
     out.add(PageParts.section("joints", "Joints", new JointsSection(words, tables).write()));
     out.add(
         PageParts.section(
@@ -57,10 +64,13 @@ final class PlanPage {
             "What each machine can weld",
             PageParts.table(tables.verdicts()),
             PageParts.bullets(limits.sentences())));
+    out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
     section(out, "access", "What no tool reaches any more", practice.access());
     plan.practice().swings().forEach(swing -> out.add(swing(swing)));
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());
+    section(out, "cuts", "Cutting list", tables.cuts().cuts());
+    section(out, "bars", "Bars to buy", tables.cuts().bars());
     section(out, "use", "What is used up", tables.consumables());
     section(out, "cost", "Cost", tables.cost());
     out.add(why());
@@ -89,6 +99,7 @@ final class PlanPage {
           {"#map", "Weld map"},
           {"#welds", "Welds"},
           {"#steps", "Steps"},
+          {"#heat", "Temperatures"},
           {"#joints", "Joints"},
           {"#checks", "Checks"}
         }) {
@@ -152,10 +163,43 @@ final class PlanPage {
     return PageParts.section("time", "Time", out);
   }
 
+  private Markup heat() {
+    Markup out = new Markup();
+    if (plan.heat().isEmpty()) {
+      return out;
+    }
+    HeatTables heat = new HeatTables(plan, measures);
+    PlanHeatChart.of(plan, WIDE_PX)
+        .ifPresent(
+            wide ->
+                out.add(PageParts.drawing(wide, PlanHeatChart.of(plan, NARROW_PX).orElseThrow())));
+    if (!heat.features().isEmpty()) {
+      out.add(PageParts.table(heat.features()));
+    }
+    out.add(PageParts.table(heat.starts()));
+    out.element("p", heat.how().orElseThrow(), "class", "legend");
+    out.add(PageParts.bullets(heat.notes()));
+    return PageParts.section("heat", "Temperatures", out);
+  }
+
   private static void section(Markup out, String id, String title, Table table) {
     if (!table.isEmpty()) {
       out.add(PageParts.section(id, title, PageParts.table(table)));
     }
+  }
+
+  private Markup coupons() {
+    if (words.coupons().isEmpty()) {
+      return new Markup();
+    }
+    Markup out = new Markup();
+    int number = 0;
+    for (Map.Entry<Coupon, List<JointPlan>> entry : words.coupons().entrySet()) {
+      out.open("div", "class", "joint");
+      out.element("h3", "T" + ++number + " for " + PlanWords.namesOf(entry.getValue()));
+      out.add(PageParts.lines(PlanWords.coupon(entry.getKey()))).closeLine();
+    }
+    return PageParts.section("coupons", "Test pieces, before the first tack", out);
   }
 
   private Markup swing(SwingResult swing) {

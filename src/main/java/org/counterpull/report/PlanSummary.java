@@ -17,10 +17,12 @@ final class PlanSummary {
   private final PlanWords words;
   private final PlanTables tables;
   private final PracticeTables practice;
+  private final Measures measures;
   private final StringBuilder out = new StringBuilder();
 
   PlanSummary(Plan plan, Measures measures) {
     this.plan = plan;
+    this.measures = measures;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
@@ -53,6 +55,11 @@ final class PlanSummary {
             + "; "
             + plan.operations().size()
             + " steps");
+    List<String> heat = new HeatTables(plan, measures).inShort();
+    if (!heat.isEmpty()) {
+      head("temperatures");
+      heat.forEach(line -> wrapped("  ", line));
+    }
     for (SwingResult swing : plan.practice().swings()) {
       head("swing");
       practice.words(swing).forEach(words -> wrapped("  ", words));

@@ -20,7 +20,6 @@ import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
 import org.counterpull.plan.Plan;
 import org.counterpull.quantity.Computed;
-import org.counterpull.quantity.Printed;
 
 /** The tables of a plan, the same on every kind of page. */
 final class PlanTables {
@@ -31,7 +30,7 @@ final class PlanTables {
   PlanTables(Plan plan, Measures measures) {
     this.plan = plan;
     this.measures = measures;
-    this.settings = new Settings(measures);
+    this.settings = new Settings(plan.weldment().machines(), measures);
   }
 
   /** The number of a run on the weld map; empty for one that isn't welded. */
@@ -110,7 +109,7 @@ final class PlanTables {
       for (RunPlan run : joint.runs()) {
         for (PassPlan pass : run.passes()) {
           sameSettings
-              .computeIfAbsent(pass(pass), k -> new ArrayList<>())
+              .computeIfAbsent(pass(run, pass), k -> new ArrayList<>())
               .add(weldNumber(run.name()));
         }
       }
@@ -128,12 +127,12 @@ final class PlanTables {
         rows);
   }
 
-  private List<Shown> pass(PassPlan pass) {
+  private List<Shown> pass(RunPlan run, PassPlan pass) {
     return row(
         "pass " + pass.number(),
         pass.kind().word() + ", layer " + pass.layer(),
-        Printed.number(pass.currentA(), 3) + " A, " + Printed.number(pass.voltageV(), 3) + " V",
-        pass.wireFeed().map(measures::of).orElse(Shown.only("by hand")),
+        settings.pass(run, pass),
+        settings.feed(run, pass),
         measures.travel(pass.travelMmPerS()),
         measures.heat(pass.heatInput().value()),
         Measures.plain(pass.area().value(), "mm\u00b2"),
@@ -214,6 +213,10 @@ final class PlanTables {
         low.other() + " to " + high.other());
   }
 
+  CutTables cuts() {
+    return new CutTables(plan.consumables().cutList(), measures);
+  }
+
   Table consumables() {
     Plan.Consumables c = plan.consumables();
     List<List<Shown>> rows = new ArrayList<>();
@@ -222,7 +225,10 @@ final class PlanTables {
           row(
               filler.designation() + ", " + measures.length(filler.diameterMm()).text(),
               measures.of(filler.kg()),
-              filler.pieces() > 0 ? filler.pieces() + " pieces" : "wire, losses included"));
+              (filler.pieces() > 0 ? filler.pieces() + " pieces" : "wire")
+                  + " to buy; "
+                  + measures.mass(filler.depositedKg()).text()
+                  + " of it stays in the joints"));
     }
     rows.add(row("shielding gas", Measures.plain(c.gasLitres().value(), "litres"), ""));
     rows.add(row("electricity", Measures.plain(c.energyKWh().value(), "kWh"), ""));
@@ -243,6 +249,7 @@ final class PlanTables {
               rows.add(row("filler", money(cost.filler(), cost.currency())));
               rows.add(row("gas", money(cost.gas(), cost.currency())));
               rows.add(row("electricity", money(cost.energy(), cost.currency())));
+              rows.add(row("stock", money(cost.stock(), cost.currency())));
               rows.add(row("together", money(cost.total(), cost.currency())));
             });
     return new Table(List.of("cost", "amount"), rows);
@@ -260,6 +267,7 @@ final class PlanTables {
           switch (timed.operation().kind()) {
             case STRIP, MASK, DRILL, INSERT, REFIT -> true;
             case CUT,
+                TEST,
                 BEVEL,
                 CLEAN,
                 FIT,

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.counterpull.jointplan.Coupon;
 import org.counterpull.jointplan.EdgePreparation;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
@@ -163,7 +164,7 @@ final class PlanWords {
   /** Waits, turns and preheat belong to what they lead to, checks on the way to what was before. */
   private String title(int i, String before) {
     return switch (plan.operations().get(i).operation().kind()) {
-      case CUT, BEVEL, DRILL, CLEAN, STRIP, MASK -> "Get ready";
+      case CUT, BEVEL, DRILL, CLEAN, STRIP, MASK, TEST -> "Get ready";
       case INSERT, FIT, TACK -> "Fit and tack";
       case WELD -> "Weld";
       case PREHEAT, MOVE, TURN_OVER, WAIT, COOL ->
@@ -181,7 +182,7 @@ final class PlanWords {
   /** Steps at which work stops until something is true. */
   static boolean holds(Operation operation) {
     return switch (operation.kind()) {
-      case WAIT, COOL, MEASURE, PREHEAT, WATCH -> true;
+      case WAIT, COOL, MEASURE, PREHEAT, WATCH, TEST -> true;
       case CUT,
           BEVEL,
           DRILL,
@@ -233,18 +234,25 @@ final class PlanWords {
     joint.machine().ifPresent(machine -> lines.add(new Line("machine", machine)));
     joint
         .filler()
-        .ifPresent(f -> lines.add(new Line("filler", f.designation() + ". " + f.storage())));
-    lines.add(new Line("preheat", measures.of(joint.preheat())));
-    joint
-        .hardness()
         .ifPresent(
-            h ->
+            f ->
                 lines.add(
-                    new Line("hardness", Measures.plain(h.value(), h.unit()) + " beside it")));
-    joint
-        .carbonEquivalents()
-        .forEach(c -> lines.add(new Line(c.formula().name(), Measures.plain(c.value(), c.unit()))));
+                    new Line(
+                        "filler",
+                        f.designation()
+                            + ", "
+                            + f.polarity()
+                            + ", gas: "
+                            + f.gas()
+                            + "; "
+                            + f.storage())));
+    lines.addAll(steel().lines(joint));
     return lines;
+  }
+
+  /** What the steels ask for. */
+  SteelWords steel() {
+    return new SteelWords(measures, plan.weldment().surroundings().ambientC());
   }
 
   /** Joints in groups that are prepared, welded and judged alike, in the order of the file. */
@@ -297,6 +305,27 @@ final class PlanWords {
                     .map(n -> joints.size() == 1 ? n : joint.joint().name() + ": " + n))
         .distinct()
         .toList();
+  }
+
+  /** Test pieces with the joints that share each, numbered as in the steps. */
+  Map<Coupon, List<JointPlan>> coupons() {
+    Map<Coupon, List<JointPlan>> coupons = new LinkedHashMap<>();
+    for (JointPlan joint : plan.joints()) {
+      joint.coupon().ifPresent(c -> coupons.computeIfAbsent(c, k -> new ArrayList<>()).add(joint));
+    }
+    return coupons;
+  }
+
+  /** What is to be done about one test piece. */
+  static List<Line> coupon(Coupon coupon) {
+    List<Line> lines = new ArrayList<>();
+    lines.add(new Line("why", coupon.why()));
+    lines.add(new Line("pieces", coupon.pieces()));
+    lines.add(new Line("weld", coupon.welded()));
+    coupon.cut().forEach(c -> lines.add(new Line("cut and etch", c)));
+    coupon.see().forEach(s -> lines.add(new Line("see", s)));
+    lines.add(new Line("found", "good / not good: __________  by: __________  date: __________"));
+    return lines;
   }
 
   static String namesOf(List<JointPlan> joints) {

@@ -3,6 +3,7 @@ package org.counterpull.report;
 import static org.counterpull.report.Table.row;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,7 +29,9 @@ final class PracticeTables {
   Table rules() {
     List<List<Shown>> rows = new ArrayList<>();
     plan.practice().rules().stream()
-        .sorted(java.util.Comparator.comparing(AppliedRule::id))
+        .sorted(
+            Comparator.comparing((AppliedRule rule) -> rule.id().startsWith("P"))
+                .thenComparing(AppliedRule::id))
         .forEach(
             rule ->
                 rows.add(
@@ -116,6 +119,11 @@ final class PracticeTables {
   }
 
   private String ports(SwingResult.Ports ports) {
+    if (ports.roomMm() == ports.worstRoomMm()) {
+      return "Ports and hoses: "
+          + measures.length(ports.roomMm()).text()
+          + " of room or more on every side of the barrel in every position.";
+    }
     return "Ports and hoses: most room on the "
         + ports.side()
         + " ("
@@ -139,7 +147,7 @@ final class PracticeTables {
         + measures.length(shortest - cylinder.closedMm()).text()
         + " at the closed end, "
         + measures.length(cylinder.closedMm() + cylinder.strokeMm() - longest).text()
-        + " at the open end; forces are without friction, wind and jerks.";
+        + " at the open end; forces hold the weight of what is drawn, without friction, wind, jerks and loads.";
   }
 
   /** A cylinder over the range; empty without one. */

@@ -94,9 +94,4 @@ public final class CarbonEquivalent {
     return CE_AWS.result(
         s.c() + (s.mn() + s.si()) / 6 + (s.cr() + s.mo() + s.v()) / 5 + (s.ni() + s.cu()) / 15);
   }
-
-  /** Martensite start in C: 539 - 423 C - 30.4 Mn - 17.7 Ni - 12.1 Cr - 7.5 Mo (Andrews 1965). */
-  public static double martensiteStartC(Composition s) {
-    return 539 - 423 * s.c() - 30.4 * s.mn() - 17.7 * s.ni() - 12.1 * s.cr() - 7.5 * s.mo();
-  }
 }

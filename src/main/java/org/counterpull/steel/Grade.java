@@ -16,6 +16,8 @@ import java.util.OptionalDouble;
  * @param tensileMPa fu, least value of the standard
  * @param yieldMPa fy, least value of the standard
  * @param source where the figures come from
+ * @param awsListed whether the preheat table of AWS D1.1 lists it
+ * @param notWelded why it is not welded at all; empty where it is
  */
 public record Grade(
     String designation,
@@ -25,7 +27,9 @@ public record Grade(
     Optional<Composition> typical,
     OptionalDouble tensileMPa,
     OptionalDouble yieldMPa,
-    String source) {
+    String source,
+    boolean awsListed,
+    Optional<String> notWelded) {
 
   public Grade {
     aliases = List.copyOf(aliases);

@@ -18,7 +18,7 @@ import org.counterpull.naming.NearestNames;
 /** The grades kept in {@code steel/grades.csv}, and their lookup by any of their names. */
 public final class Grades {
   private static final String RESOURCE = "/steel/grades.csv";
-  private static final int COLUMNS = 8;
+  private static final int COLUMNS = 10;
   private static final List<Grade> ALL = load();
   private static final Map<String, Grade> BY_NAME = byName();
 
@@ -90,7 +90,9 @@ public final class Grades {
         cells[4].isEmpty() ? Optional.empty() : Optional.of(Composition.parse(cells[4])),
         number(cells[5]),
         number(cells[6]),
-        cells[7]);
+        cells[7],
+        !cells[8].isEmpty(),
+        cells[9].isEmpty() ? Optional.empty() : Optional.of(cells[9]));
   }
 
   private static OptionalDouble number(String cell) {

@@ -26,6 +26,14 @@ public final class HazHardness {
           "HV10",
           "from memory: Duren 1985; Yurioka et al. 1987; Suzuki, IIW IX-1351-85");
 
+  /** One of the three. */
+  public static final Formula BY_ONE =
+      new Formula(
+          "haz-hardness-by",
+          "greatest hardness beside the weld by one method",
+          "HV10",
+          "from memory: Duren 1985; Yurioka et al. 1987; Suzuki, IIW IX-1351-85");
+
   private static final double WIDE_SPREAD_HV = 60;
   private static final double PERCENT_PER_PPM = 1e-4;
 

@@ -11,9 +11,6 @@ import org.counterpull.weldment.Swing;
  * straight out from the barrel until it meets a part.
  */
 final class BarrelRoom {
-  /** Outside of a barrel over its bore: common practice, no source. */
-  private static final double BARREL = 1.2;
-
   private static final double FARTHEST_MM = 300;
   private static final double STEP_MM = 5;
 
@@ -53,7 +50,7 @@ final class BarrelRoom {
                       moving.contains(e.getKey()) ? turning.solid(e.getValue(), deg) : e.getValue())
               .toList();
       for (int i = 0; i < room.length; i++) {
-        double skin = cylinder.boreMm() * BARREL / 2;
+        double skin = cylinder.boreMm() * BarrelClash.BARREL / 2;
         room[i] = Math.min(room[i], free(middle, ways.get(i), skin, here));
       }
     }

@@ -42,7 +42,13 @@ public final class Swings {
   }
 
   private SwingResult result() {
-    Optional<Clash> clash = clash();
+    Optional<Clash> clash =
+        clash()
+            .or(
+                () ->
+                    swing
+                        .cylinder()
+                        .flatMap(c -> BarrelClash.of(turning, swing, c, solids, moving)));
     Optional<CylinderWork> work =
         swing.cylinder().map(c -> new CylinderWork(turning, c, weightN(), centre()));
     List<Position> positions =

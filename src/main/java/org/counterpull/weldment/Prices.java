@@ -9,6 +9,7 @@ package org.counterpull.weldment;
  * @param electrodePerKg covered electrodes
  * @param gasPerM3 shielding gas
  * @param energyPerKWh electricity
+ * @param stockPerKg bars, tubes and plate
  */
 public record Prices(
     String currency,
@@ -16,4 +17,17 @@ public record Prices(
     double wirePerKg,
     double electrodePerKg,
     double gasPerM3,
-    double energyPerKWh) {}
+    double energyPerKWh,
+    double stockPerKg) {
+
+  /** Prices without that of the stock. */
+  public Prices(
+      String currency,
+      double labourPerHour,
+      double wirePerKg,
+      double electrodePerKg,
+      double gasPerM3,
+      double energyPerKWh) {
+    this(currency, labourPerHour, wirePerKg, electrodePerKg, gasPerM3, energyPerKWh, 0);
+  }
+}

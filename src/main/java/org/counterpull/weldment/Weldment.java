@@ -27,6 +27,7 @@ import org.counterpull.calibration.FactorBand;
  * @param calibrations what the shop measured about its own welds, file order
  * @param rules rules of order of the file's own, about sorts of steps
  * @param swings what turns about a hinge axis
+ * @param stockRoom how stock is bought and sawn
  */
 public record Weldment(
     String name,
@@ -45,7 +46,8 @@ public record Weldment(
     List<Assumption> assumptions,
     List<Calibration> calibrations,
     List<OwnRule> rules,
-    List<Swing> swings) {
+    List<Swing> swings,
+    StockRoom stockRoom) {
 
   public Weldment {
     parts = List.copyOf(parts);
@@ -98,7 +100,8 @@ public record Weldment(
         assumptions,
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        StockRoom.USUAL);
   }
 
   /**

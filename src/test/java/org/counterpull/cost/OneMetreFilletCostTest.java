@@ -3,6 +3,7 @@ package org.counterpull.cost;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.JointForm;
@@ -98,7 +99,7 @@ class OneMetreFilletCostTest {
   void a_job_adds_up() {
     Job job = tee(WeldingProcess.MAG).prices(new Prices("EUR", 40, 3, 6, 8, 0.2));
     WorkOrder order = job.order();
-    Plan.Consumables used = Consumption.of(job.weldment(), order);
+    Plan.Consumables used = Consumption.of(job.weldment(), List.of(), order);
     // 18 mm2 x 1000 mm of steel: 0.1413 kg; two flats of 80 x 10 x 1000: 2 x 6.28 kg.
     assertThat(used.weldMetalKg().value()).isCloseTo(0.1413, within(0.00005));
     assertThat(used.massKg().value()).isCloseTo(12.56 + 0.1413, within(0.0001));
@@ -120,7 +121,7 @@ class OneMetreFilletCostTest {
   @Test
   void sticks_need_no_gas_and_are_counted() {
     Job job = tee(WeldingProcess.MMA);
-    Plan.Consumables used = Consumption.of(job.weldment(), job.order());
+    Plan.Consumables used = Consumption.of(job.weldment(), List.of(), job.order());
     assertThat(used.gasLitres().value()).isZero();
     // Filler of the test's runs is 0.8 mm: 18000 mm3 over pi/4 0.8^2 300 mm3 = 119.4.
     assertThat(used.fillers().get(0).pieces()).isEqualTo(120);

@@ -24,7 +24,8 @@ final class PlannedExample {
 
   static PlannedExample of(String name, Path folder) throws IOException {
     CommandRun run =
-        CommandRun.of("plan", "examples/" + name + ".yaml", "--out", folder.toString());
+        CommandRun.of(
+            "plan", "examples/" + name + ".yaml", "--heat", "none", "--out", folder.toString());
     assertThat(run.err()).isEmpty();
     JsonNode plan = new ObjectMapper().readTree(Files.readString(folder.resolve("plan.json")));
     return new PlannedExample(run, plan);

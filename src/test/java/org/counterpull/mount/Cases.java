@@ -15,6 +15,40 @@ final class Cases {
     return lug(60, 5, 6, 45, 1, "H8");
   }
 
+  /**
+   * A smaller weld where nothing slides: the swept bore begins 80 mm beside it, the seal lies 150
+   * mm away.
+   */
+  static MountCase unswept() {
+    MountCase near = lug(60, 5, 4, 150, 1, "H11");
+    Sensitive bore = near.near().get(0);
+    Sensitive away =
+        new Sensitive(
+            bore.name(),
+            bore.kind(),
+            80,
+            170,
+            true,
+            bore.limit(),
+            bore.tolerance(),
+            bore.clearanceMm(),
+            false);
+    return new MountCase(
+        near.name(),
+        near.tube(),
+        near.partner(),
+        near.seams(),
+        near.legMm(),
+        List.of(away, near.near().get(1)),
+        near.ambientC(),
+        near.hottestFactor(),
+        near.fastestMmPerS(),
+        Optional.empty(),
+        near.armMm(),
+        near.inside(),
+        List.of());
+  }
+
   /** A lug 40 x 10 x 60 on a tube. */
   static MountCase lug(
       double outside, double wall, double leg, double fromSeal, double heat, String tolerance) {
@@ -57,7 +91,7 @@ final class Cases {
         1.0625,
         10.7,
         Optional.of(12_000.0),
-        60,
+        45,
         Inside.DRAINED,
         List.of());
   }

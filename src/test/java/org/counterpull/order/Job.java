@@ -17,6 +17,7 @@ import org.counterpull.jointplan.Filler;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.PassPlan;
 import org.counterpull.jointplan.RunPlan;
+import org.counterpull.jointplan.SteelAdvice;
 import org.counterpull.jointplan.WeldSize;
 import org.counterpull.position.WeldingPosition;
 import org.counterpull.quantity.Computed;
@@ -268,6 +269,8 @@ public final class Job {
               List.of(),
               Optional.empty(),
               number(preheats.getOrDefault(joint.name(), AMBIENT_C), "C"),
+              SteelAdvice.NONE,
+              Optional.empty(),
               Optional.empty(),
               List.of(),
               List.of(),

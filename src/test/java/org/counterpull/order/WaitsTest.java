@@ -108,9 +108,9 @@ class WaitsTest {
     assertThat(wait.startS()).isEqualTo(before.endS());
     assertThat(after.startS()).isEqualTo(wait.endS());
     assertThat(wait.operation().what())
-        .isEqualTo("Wait 3 min before butt/top: " + WaitWords.INTERPASS);
+        .isEqualTo("Wait 3 min 13 s before butt/top: " + WaitWords.INTERPASS);
     assertThat(wait.operation().why().get(0))
-        .contains("below 150 C 75 mm beside the seam, by temperature stick or thermometer");
+        .contains("below 150 C right beside the seam, by temperature stick or thermometer");
   }
 
   private static Timed find(WorkOrder order, String id) {

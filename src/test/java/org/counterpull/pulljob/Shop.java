@@ -28,12 +28,25 @@ final class Shop {
     return welded(file, order, 50);
   }
 
-  static PullAnswer welded(Path file, NamedOrder order, long effort) {
+  /** A weldment as fitted and tacked. */
+  static PullModel model(Path folder, String text) throws IOException {
+    Path file = folder.resolve("weldment.yaml");
+    Files.writeString(file, text);
+    Weldment weldment = read(file);
+    List<Contact> contacts = ContactFinder.usual().find(weldment).contacts();
+    return new PullModel(weldment, PulledRuns.of(weldment, contacts, List.of()));
+  }
+
+  private static Weldment read(Path file) {
     ReadResult result = WeldmentReader.read(file);
     if (result instanceof ReadResult.Faulty faulty) {
       throw new AssertionError(faulty.problems().toString());
     }
-    Weldment weldment = ((ReadResult.Read) result).weldment();
+    return ((ReadResult.Read) result).weldment();
+  }
+
+  static PullAnswer welded(Path file, NamedOrder order, long effort) {
+    Weldment weldment = read(file);
     List<Contact> contacts = ContactFinder.usual().find(weldment).contacts();
     JointPlanner planner = new JointPlanner(weldment, ProcedureLibrary.bundled());
     List<JointPlan> joints =

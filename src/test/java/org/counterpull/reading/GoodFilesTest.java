@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.calibration.Effect;
 import org.counterpull.calibration.FactorBand;
+import org.counterpull.machine.FillerAtHand;
+import org.counterpull.machine.Panel.Reading;
 import org.counterpull.space.Face;
 import org.counterpull.steel.Element;
 import org.counterpull.weldment.Assumption;
@@ -171,11 +173,20 @@ class GoodFilesTest {
     assertThat(stick.machine().largestCurrentA()).isEqualTo(160);
     assertThat(stick.machine().processes()).containsExactly(WeldingProcess.MMA, WeldingProcess.TIG);
     assertThat(stick.machine().conversion().efficiency()).isEqualTo(0.82);
+    assertThat(stick.machine().lead().orElseThrow().lengthM()).isEqualTo(25);
+    assertThat(stick.machine().panel().dial(Reading.CURRENT).orElseThrow().position(85))
+        .isEqualTo("5.5");
+    assertThat(stick.machine().fillersFor(WeldingProcess.TIG))
+        .extracting(FillerAtHand::designation)
+        .containsExactly("W3Si1");
     assertThat(weldment.machines().get(1).place()).isEqualTo("neighbour's");
     ShopMachine mag = weldment.machines().get(2);
     assertThat(mag.machine().wiresMm().get(0)).isCloseTo(0.762, within(1e-9));
     assertThat(mag.machine().gas().co2Percent()).isEqualTo(18);
     assertThat(weldment.prices().orElseThrow().currency()).isEqualTo("EUR");
+    assertThat(weldment.prices().orElseThrow().stockPerKg()).isEqualTo(1.6);
+    assertThat(weldment.stockRoom().barMm()).isEqualTo(6100);
+    assertThat(weldment.stockRoom().kerfMm()).isEqualTo(2);
     assertThat(weldment.surroundings().ambientC()).isEqualTo(10);
     assertThat(result.sources()).hasSize(2);
     assertThat(result.locations().at("machines.shop mag.gas").file())

@@ -71,6 +71,7 @@ class PlanJsonTest {
             "consumables",
             "cost",
             "checks",
+            "heat",
             "formulas");
     assertThat(plan.get("runs")).hasSize(20);
     assertThat(plan.get("runs").get(19).get("number").asInt()).isEqualTo(20);

@@ -19,6 +19,7 @@ import org.counterpull.jointplan.Filler;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.PassPlan;
 import org.counterpull.jointplan.RunPlan;
+import org.counterpull.jointplan.SteelAdvice;
 import org.counterpull.jointplan.WeldSize;
 import org.counterpull.machine.JointKind;
 import org.counterpull.machine.Machine;
@@ -27,7 +28,9 @@ import org.counterpull.machine.WeldTask;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Precedence;
 import org.counterpull.order.Timed;
+import org.counterpull.plan.CutList;
 import org.counterpull.plan.Plan;
+import org.counterpull.plan.PlanHeat;
 import org.counterpull.position.WeldingPosition;
 import org.counterpull.power.Conversion;
 import org.counterpull.power.DutyPoint;
@@ -122,14 +125,16 @@ final class SamplePlan {
         List.of(new Precedence("tack", "weld:W1", "R01", "All is tacked first.", true)),
         List.of("The middle is welded before the ends" + mark + "."),
         new Plan.Consumables(
-            List.of(new Plan.FillerUse(FILLER.designation(), 0.8, number("mass", 1.23, "kg"), 0)),
+            List.of(
+                new Plan.FillerUse(FILLER.designation(), 0.8, 1.05, number("mass", 1.23, "kg"), 0)),
             number("gas", 410, "l"),
             number("energy", 2.25, "kWh"),
             620,
             end,
             1500,
             number("mass", 1.05, "kg"),
-            number("section-mass", 46.44444444, "kg")),
+            number("section-mass", 46.44444444, "kg"),
+            CutList.EMPTY),
         Optional.of(
             new Plan.Cost(
                 "EUR",
@@ -137,10 +142,59 @@ final class SamplePlan {
                 number("cost", 4, "EUR"),
                 number("cost", 3.3, "EUR"),
                 number("cost", 0.7, "EUR"),
+                number("cost", 0, "EUR"),
                 number("cost", 158, "EUR"))),
         checks(),
         Plan.Practice.NONE,
-        Optional.empty());
+        Optional.of(heat()));
+  }
+
+  /** A seal that gets too hot, a bearing that is out, a pass that begins at its limit. */
+  private PlanHeat heat() {
+    List<Double> times = new ArrayList<>();
+    List<Double> temps = new ArrayList<>();
+    for (int n = 0; n < 40; n++) {
+      times.add(3600.0 + 60 * n);
+      temps.add(20 + 100 * Math.exp(-0.01 * (n - 12) * (n - 12)));
+    }
+    List<PlanHeat.PassStart> starts = new ArrayList<>();
+    for (RunPlan run : runs) {
+      double startS = 3600 + 120 * starts.size();
+      Optional<Double> preheat = starts.isEmpty() ? Optional.of(75.0) : Optional.empty();
+      starts.add(
+          new PlanHeat.PassStart(
+              run.name(), 1, startS, 80.0 + starts.size(), 70, preheat, 250, 12.34567, 11));
+    }
+    return new PlanHeat(
+        "coarse",
+        5000,
+        700,
+        1e-12,
+        starts,
+        List.of(
+            new PlanHeat.Spot(
+                "seal" + mark,
+                true,
+                Optional.of(100.0),
+                false,
+                120,
+                4320,
+                300,
+                List.of("Clamp a copper block beside it" + mark + "."),
+                times,
+                temps),
+            new PlanHeat.Spot(
+                runs.get(0).name(),
+                false,
+                Optional.empty(),
+                false,
+                90,
+                4300,
+                0,
+                List.of(),
+                times,
+                temps)),
+        List.of("A note of the sample" + mark + "."));
   }
 
   private void build() {
@@ -357,6 +411,8 @@ final class SamplePlan {
             List.of(number("cet", 0.25, "%")),
             Optional.of(number("haz-hardness", 304, "HV10")),
             number("preheat-cet", 20, "C"),
+            SteelAdvice.NONE,
+            Optional.empty(),
             Optional.empty(),
             List.of("Wrap the ends."),
             List.of(),

@@ -61,7 +61,7 @@ class CarbonEquivalentTest {
   @CsvSource({"1045, 319.5", "4130, 381.8", "4140, 328.1"})
   void andrewsMartensiteStart(String grade, double startC) {
     Composition steel = Grades.find(grade).orElseThrow().typical().orElseThrow();
-    assertThat(CarbonEquivalent.martensiteStartC(steel)).isCloseTo(startC, within(0.05));
+    assertThat(MartensiteStart.of(steel).value()).isCloseTo(startC, within(0.05));
   }
 
   /** By hand: 0.2 + (1.2 + 0.3)/6 + 0.1/5 + 0.3/15 = 0.49. */

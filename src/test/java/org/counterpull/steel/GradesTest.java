@@ -12,9 +12,17 @@ class GradesTest {
     for (Grade grade : Grades.all()) {
       assertThat(grade.source()).isNotBlank();
       assertThat(grade.typical().isPresent() && !grade.family().hardensByCarbon()).isFalse();
-      grade.tensileMPa().ifPresent(fu -> assertThat(fu).isBetween(100.0, 1000.0));
+      grade.tensileMPa().ifPresent(fu -> assertThat(fu).isBetween(100.0, 1300.0));
       grade.yieldMPa().ifPresent(fy -> assertThat(fy).isLessThan(grade.tensileMPa().orElseThrow()));
     }
+  }
+
+  @Test
+  void whatMustNotBeWeldedSaysWhy() {
+    for (String name : new String[] {"12L14", "1095", "52100", "A325", "7075", "grey iron"}) {
+      assertThat(Grades.find(name).orElseThrow().notWelded()).as(name).isPresent();
+    }
+    assertThat(Grades.find("S355J2").orElseThrow().notWelded()).isEmpty();
   }
 
   @Test

@@ -93,6 +93,9 @@ class ZoneRuleTest {
     inBand(zone.across(), FreeShrinkage.of(q, 10), "transverse butt shrinkage");
     inBand(zone.tendon(), TendonForce.of(q), "tendon force");
     assertThat(zone.angle().value()).isLessThan(FreeAngle.of(q, 10).value() / 2);
+    assertThat(zone.angle().warnings())
+        .containsExactly("the zone goes through the wall: its angle is a lower bound");
+    assertThat(ZoneCases.plate(400, 10).angle().inRange()).isTrue();
   }
 
   private static void inBand(Computed zone, Computed closed, String quantity) {

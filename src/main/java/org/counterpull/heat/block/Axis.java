@@ -29,6 +29,45 @@ final class Axis {
     return 0.5 * (edges[i] + edges[i + 1]);
   }
 
+  /**
+   * Puts neighbouring cells together.
+   *
+   * @param from first cell that may be put together with others
+   * @param widest of what is put together
+   * @return by cell, the number of the wider cell that holds it
+   */
+  int[] groups(int from, double widest) {
+    int[] groups = new int[cells];
+    int group = 0;
+    double start = edges[0];
+    for (int i = 1; i < cells; i++) {
+      if (i <= from || edges[i + 1] - start > widest * (1 + 1e-9)) {
+        group++;
+        start = edges[i];
+      }
+      groups[i] = group;
+    }
+    return groups;
+  }
+
+  /** The edges of the wider cells. */
+  double[] edges(int[] groups) {
+    double[] wider = new double[groups[cells - 1] + 2];
+    for (int i = 0; i < cells; i++) {
+      wider[groups[i] + 1] = edges[i + 1];
+    }
+    wider[0] = edges[0];
+    return wider;
+  }
+
+  double[] middles() {
+    double[] middles = new double[cells];
+    for (int i = 0; i < cells; i++) {
+      middles[i] = centre(i);
+    }
+    return middles;
+  }
+
   double low() {
     return edges[0];
   }

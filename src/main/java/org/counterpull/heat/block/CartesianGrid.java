@@ -107,6 +107,18 @@ public final class CartesianGrid implements Grid {
   }
 
   @Override
+  public Coarser coarser(double widestMm) {
+    int[][] groups = new int[3][];
+    double[][] edges = new double[3][];
+    for (int d = 0; d < 3; d++) {
+      groups[d] = axes[d].groups(0, widestMm);
+      edges[d] = axes[d].edges(groups[d]);
+    }
+    CartesianGrid wide = new CartesianGrid(edges[0], edges[1], edges[2], outline);
+    return Coarser.of(this, wide, axes, wide.axes, groups);
+  }
+
+  @Override
   public List<Edge> edges() {
     return List.of();
   }

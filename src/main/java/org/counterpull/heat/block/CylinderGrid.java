@@ -11,6 +11,8 @@ import java.util.List;
  * meet at the axis would be needlessly thin.
  */
 public final class CylinderGrid implements Grid {
+  private static final int LEAST_WIDE_SECTORS = 8;
+
   private final Axis radius;
   private final Axis angle;
   private final Axis length;
@@ -112,6 +114,28 @@ public final class CylinderGrid implements Grid {
     double apart = 0.5 * (angle.size(j) + angle.size(next));
     double log = Math.log(radius.edges[i + 1] / radius.edges[i]);
     return length.size(k) * log / apart;
+  }
+
+  private Axis[] axes() {
+    return new Axis[] {radius, angle, length};
+  }
+
+  @Override
+  public Coarser coarser(double widestMm) {
+    double widestRad = Math.min(widestMm / radius.high(), 2 * Math.PI / LEAST_WIDE_SECTORS);
+    int[][] groups = {
+      radius.groups(core ? 1 : 0, widestMm), angle.groups(0, widestRad), length.groups(0, widestMm)
+    };
+    CylinderGrid wider =
+        new CylinderGrid(radius.edges(groups[0]), angle.edges(groups[1]), length.edges(groups[2]));
+    Coarser coarser = Coarser.of(this, wider, axes(), wider.axes(), groups);
+    for (int n = 0; core && n < cells(); n++) {
+      if (n % nx() == 0) {
+        // The core is undivided around.
+        coarser.parent()[n] = wider.cell(0, 0, groups[2][n / (nx() * ny())]);
+      }
+    }
+    return coarser;
   }
 
   @Override

@@ -40,6 +40,9 @@ public sealed interface Grid permits CartesianGrid, CylinderGrid {
   /** Weights for a value at a point, by linear cell number; outside, the nearest place counts. */
   Interpolation interpolation(Vec3 point);
 
+  /** The same metal in cells that are put together up to a width. */
+  Coarser coarser(double widestMm);
+
   default int cells() {
     return nx() * ny() * nz();
   }

@@ -142,6 +142,11 @@ final class BlockField {
     return rateKPerS;
   }
 
+  /** Takes over how fast the same metal changed on other cells. */
+  void rateOf(BlockField other) {
+    rateKPerS = other.rateKPerS;
+  }
+
   /** Conduction paths beyond the lattice's. */
   List<Edge> edges() {
     return edges;

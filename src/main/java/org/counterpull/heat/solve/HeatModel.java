@@ -101,13 +101,16 @@ public final class HeatModel {
    * Gives a copy of this model the same faces, with their coefficients held at one temperature.
    *
    * @param into the copy
-   * @param copies copy of each block
+   * @param copies copy of each block that is copied
    * @param heldAtC surface temperature at which coefficients are taken
    */
   public void copyFaces(Builder into, Map<Block, Block> copies, double heldAtC) {
-    into.faces(new TangentFilm(otherwise, heldAtC));
-    for (Face face : faces) {
-      into.face(copies.get(face.block()), face.where(), new TangentFilm(face.condition(), heldAtC));
+    into.faces(new TangentFilm(otherwise, heldAtC, ambientC));
+    for (Face face : faces.stream().filter(f -> copies.containsKey(f.block())).toList()) {
+      into.face(
+          copies.get(face.block()),
+          face.where(),
+          new TangentFilm(face.condition(), heldAtC, ambientC));
     }
   }
 

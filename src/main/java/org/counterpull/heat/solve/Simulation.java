@@ -34,7 +34,7 @@ public final class Simulation {
     this.model = model;
     Map<Patch, Double> covered = model.coveredMm2();
     for (Block block : model.blocks()) {
-      BlockField field = new BlockField(block, new SurfaceTerms(model, block, covered), startC);
+      BlockField field = new BlockField(block, SurfaceTerms.of(model, block, covered), startC);
       fields.add(field);
       byBlock.put(block, field);
     }

@@ -24,8 +24,9 @@ final class Stepping {
 
   private final Fineness fineness;
   private final double ambientC;
+  private final Rest rest;
   private final List<BlockField> fields;
-  private final List<LinkTerms> links = new ArrayList<>();
+  private final List<LinkTerms> links;
   private final Schedule schedule;
   private final Activity activity;
   private final BiConsumer<List<BlockField>, Double> afterStep;
@@ -46,19 +47,21 @@ final class Stepping {
   Stepping(
       HeatModel model,
       Fineness fineness,
-      List<BlockField> fields,
+      List<BlockField> blocks,
       BiConsumer<List<BlockField>, Double> afterStep) {
     this.fineness = fineness;
     this.ambientC = model.ambientC();
     this.schedule = new Schedule(model.sinks());
-    this.fields = fields;
+    this.rest = new Rest(blocks, fineness.quietK());
+    this.fields = rest.stepped();
+    this.links = rest.terms();
     this.afterStep = afterStep;
     this.activity = new Activity(fields, links, fineness.quietK());
     model.links().forEach(this::addLink);
   }
 
   void addLink(Link link) {
-    links.add(new LinkTerms(link, field(link.a()), field(link.b())));
+    rest.add(link);
     forget();
   }
 
@@ -66,10 +69,6 @@ final class Stepping {
   void forget() {
     whole = null;
     stiffness.clear();
-  }
-
-  private BlockField field(Block block) {
-    return fields.stream().filter(f -> f.block() == block).findFirst().orElseThrow();
   }
 
   void addSource(MovingSource source) {
@@ -134,6 +133,7 @@ final class Stepping {
     double left = limitS - timeS;
     double step = left / Math.ceil(left / wanted - ROUNDING_S);
     int count = (int) Math.min(STEPS_IN_A_LONG_ONE, Math.round(left / step));
+    wakeAndRest(burning, timeS + count * step);
     List<BlockField> moving = activity.moving(burning, timeS, timeS + count * step);
     if (count == 1 || !worthSplitting(moving)) {
       arcStep(whole(), burning, step);
@@ -145,6 +145,12 @@ final class Stepping {
       split.finish();
     }
     nextStepS = step;
+  }
+
+  private void wakeAndRest(List<MovingSource> burning, double toS) {
+    if (rest.update(burning, timeS, toS)) {
+      forget();
+    }
   }
 
   private boolean worthSplitting(List<BlockField> moving) {
@@ -160,7 +166,7 @@ final class Stepping {
     accept(group, step);
     timeS += step;
     steps++;
-    afterStep.accept(group.fields(), timeS);
+    afterStep.accept(rest.own(group.fields()), timeS);
   }
 
   /** Moving blocks take short steps; then the others take one long step with what came over. */
@@ -192,7 +198,7 @@ final class Stepping {
       slow.rateAtStart();
       cellUpdates += slow.stages(longStep);
       accept(slow, longStep);
-      afterStep.accept(waiting, timeS);
+      afterStep.accept(rest.own(waiting), timeS);
     }
   }
 
@@ -210,11 +216,13 @@ final class Stepping {
   private void accept(Group group, double step) {
     group.accept(step, lostJ);
     group.fields().forEach(BlockField::unfed);
+    rest.follow(group.fields());
   }
 
   /** Cools: blocks that still move fast take the steps that they need, the others a longer one. */
   private void quietSteps(double limitS) {
     double window = Math.min(limitS - timeS, STEPS_IN_A_LONG_ONE * nextStepS);
+    wakeAndRest(List.of(), timeS + window);
     List<BlockField> moving = activity.moving(List.of(), timeS, timeS + window);
     if (moving.isEmpty() || !worthSplitting(moving)) {
       quietStep(whole(), limitS);
@@ -247,7 +255,7 @@ final class Stepping {
     nextStepS = cut ? Math.max(nextStepS, next) : next;
     timeS += step;
     steps++;
-    afterStep.accept(group.fields(), timeS);
+    afterStep.accept(rest.own(group.fields()), timeS);
   }
 
   private double trial(Group group, double step) {

@@ -2,10 +2,12 @@ package org.counterpull.heat.solve;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.block.Patch;
+import org.counterpull.heat.block.Side;
 import org.counterpull.heat.face.Exchange;
 import org.counterpull.heat.face.FaceCondition;
 import org.counterpull.heat.material.ThermalMaterial;
@@ -40,6 +42,7 @@ final class SurfaceTerms {
    */
   private record Term(
       int cell,
+      Side side,
       double areaMm2,
       double depthMm,
       Exchange exchange,
@@ -47,16 +50,9 @@ final class SurfaceTerms {
       int sink,
       boolean ofSink) {}
 
-  SurfaceTerms(HeatModel model, Block block, Map<Patch, Double> coveredMm2) {
-    this.sinks = model.sinks().stream().filter(s -> s.block() == block).toList();
+  private SurfaceTerms(List<Sink> sinks, List<Term> all) {
+    this.sinks = sinks;
     this.sinkOn = new boolean[sinks.size()];
-    List<Term> all = new ArrayList<>();
-    for (Patch patch : block.patches()) {
-      double free = patch.areaMm2() - coveredMm2.getOrDefault(patch, 0.0);
-      if (free > 1e-9 * patch.areaMm2()) {
-        add(all, model, block, patch, free);
-      }
-    }
     all.sort(Comparator.comparingInt(Term::cell).thenComparingInt(Term::account));
     this.terms = all.toArray(Term[]::new);
     this.merged = new int[terms.length];
@@ -76,7 +72,39 @@ final class SurfaceTerms {
     this.perTheta = new double[count];
   }
 
-  private void add(List<Term> all, HeatModel model, Block block, Patch patch, double free) {
+  /** The surface of a block of a model, without what links cover. */
+  static SurfaceTerms of(HeatModel model, Block block, Map<Patch, Double> coveredMm2) {
+    List<Sink> sinks = model.sinks().stream().filter(s -> s.block() == block).toList();
+    List<Term> all = new ArrayList<>();
+    for (Patch patch : block.patches()) {
+      double free = patch.areaMm2() - coveredMm2.getOrDefault(patch, 0.0);
+      if (free > 1e-9 * patch.areaMm2()) {
+        add(all, sinks, model, block, patch, free);
+      }
+    }
+    return new SurfaceTerms(sinks, all);
+  }
+
+  /** The same surface on wider cells. */
+  SurfaceTerms on(WiderCells wider) {
+    Map<Term, Double> areas = new LinkedHashMap<>();
+    for (Term t : terms) {
+      double depth = wider.depthMm(t.cell, t.side, t.depthMm);
+      Term alike =
+          new Term(wider.parent(t.cell), t.side, 1, depth, t.exchange, t.account, t.sink, t.ofSink);
+      areas.merge(alike, t.areaMm2, Double::sum);
+    }
+    List<Term> all = new ArrayList<>();
+    areas.forEach(
+        (t, area) ->
+            all.add(
+                new Term(
+                    t.cell, t.side, area, t.depthMm, t.exchange, t.account, t.sink, t.ofSink)));
+    return new SurfaceTerms(sinks, all);
+  }
+
+  private static void add(
+      List<Term> all, List<Sink> sinks, HeatModel model, Block block, Patch patch, double free) {
     int sink = -1;
     for (int s = 0; s < sinks.size(); s++) {
       if (sinks.get(s).where().test(patch)) {
@@ -100,6 +128,7 @@ final class SurfaceTerms {
       boolean ofSink) {
     return new Term(
         patch.cell(),
+        patch.side(),
         free,
         patch.depthMm(),
         condition.at(patch, model.up(), model.ambientC()),

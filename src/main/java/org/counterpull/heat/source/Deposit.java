@@ -40,8 +40,15 @@ public final class Deposit {
 
   /** Whether an arc comes within its reach of a block between two times. */
   public static boolean meets(Block block, MovingSource source, double fromS, double toS) {
+    return near(block, source, fromS, toS, 0);
+  }
+
+  /** Whether an arc's reach comes as near to a block as that between two times. */
+  public static boolean near(
+      Block block, MovingSource source, double fromS, double toS, double apartMm) {
     for (TravelPath.Stretch stretch : source.stretches(fromS, toS)) {
-      if (within(block, stretch, source.shape())) {
+      double reach = radius(stretch, source.shape()) + apartMm;
+      if (block.distanceMm(middle(stretch)) <= reach) {
         return true;
       }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.block.Patch;
 import org.counterpull.heat.link.Link;
@@ -28,12 +29,20 @@ public final class LinearCopy {
    * @param range temperatures for which it is to hold
    */
   public LinearCopy(HeatModel model, List<Link> laid, LinearRange range) {
-    HeatModel.Builder builder = HeatModel.builder().ambientC(model.ambientC()).up(model.up());
+    this(model, laid, range, block -> true);
+  }
+
+  /** Copies some of the blocks, for a run whose heat does not get further. */
+  LinearCopy(HeatModel model, List<Link> laid, LinearRange range, Predicate<Block> within) {
+    double restC = range.restC().orElse(model.ambientC());
+    HeatModel.Builder builder = HeatModel.builder().ambientC(restC).up(model.up());
     Map<ThermalMaterial, ThermalMaterial> metals = new IdentityHashMap<>();
-    for (Block block : model.blocks()) {
+    for (Block block : model.blocks().stream().filter(within).toList()) {
       ThermalMaterial metal =
-          metals.computeIfAbsent(
-              block.material(), m -> m.constantBetween(range.lowC(), range.highC()));
+          range.restC().isPresent()
+              ? block.material()
+              : metals.computeIfAbsent(
+                  block.material(), m -> m.constantBetween(range.lowC(), range.highC()));
       Block other = new Block(block.name(), metal, block.frame(), block.grid());
       blocks.put(block, other);
       for (int n = 0; n < block.patches().size(); n++) {
@@ -44,7 +53,9 @@ public final class LinearCopy {
     model.copyFaces(builder, blocks, range.filmAtC());
     List<Link> links = new ArrayList<>(model.links());
     links.addAll(laid);
-    links.forEach(l -> builder.link(copied(l)));
+    links.stream()
+        .filter(l -> blocks.containsKey(l.a()) && blocks.containsKey(l.b()))
+        .forEach(l -> builder.link(copied(l)));
     this.copy = builder.build();
   }
 

@@ -2,6 +2,8 @@ package org.counterpull.heat.superposed;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.counterpull.heat.block.Block;
 import org.counterpull.heat.link.Link;
 import org.counterpull.heat.solve.Fineness;
 import org.counterpull.heat.solve.HeatModel;
@@ -52,6 +54,23 @@ public final class Responses {
       LinearRange range,
       Fineness fineness,
       double horizonS) {
+    return of(full, tacks, runs, targets, range, fineness, horizonS, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The same with only those blocks that a run's heat reaches.
+   *
+   * @param reachMm how far from its run a block may be
+   */
+  public static Responses of(
+      HeatModel full,
+      List<Link> tacks,
+      List<Run> runs,
+      List<Target> targets,
+      LinearRange range,
+      Fineness fineness,
+      double horizonS,
+      double reachMm) {
     double[] times = times(horizonS);
     // Each on its own, so that the cores can share them; the results do not depend on how.
     double[][][] rises =
@@ -60,11 +79,16 @@ public final class Responses {
                 run -> {
                   List<Link> laid = new ArrayList<>(tacks);
                   laid.addAll(run.lays());
-                  LinearCopy linear = new LinearCopy(full, laid, range);
+                  LinearCopy linear =
+                      new LinearCopy(full, laid, range, b -> reaches(run, b, reachMm));
                   return alone(linear, run.source().startingAt(0), targets, fineness, times);
                 })
             .toArray(double[][][]::new);
     return new Responses(full.ambientC(), times[times.length - 1], times, rises);
+  }
+
+  private static boolean reaches(Run run, Block block, double reachMm) {
+    return run.source().path().points().stream().anyMatch(p -> block.distanceMm(p) <= reachMm);
   }
 
   private static double[] times(double horizonS) {
@@ -85,19 +109,21 @@ public final class Responses {
     double ambient = linear.model().ambientC();
     Simulation simulation = new Simulation(linear.model(), fineness, ambient);
     simulation.strike(run);
-    List<Probe> probes = new ArrayList<>();
+    List<Optional<Probe>> probes = new ArrayList<>();
     for (Target target : targets) {
-      probes.add(simulation.probe(target.name(), linear.of(target.block()), target.point()));
+      probes.add(
+          Optional.ofNullable(linear.of(target.block()))
+              .map(block -> simulation.probe(target.name(), block, target.point())));
     }
     simulation.advanceTo(times[times.length - 1]);
     double[] nothing = new double[times.length];
     double[][] rise = new double[targets.size()][];
     for (int t = 0; t < rise.length; t++) {
       // Most targets are out of reach of most runs; they share one row of zeros.
-      boolean reached = probes.get(t).peakC() - ambient > LEAST_RISE_K;
+      boolean reached = probes.get(t).filter(p -> p.peakC() - ambient > LEAST_RISE_K).isPresent();
       rise[t] = reached ? new double[times.length] : nothing;
       for (int n = 0; reached && n < times.length; n++) {
-        rise[t][n] = probes.get(t).atC(times[n]) - ambient;
+        rise[t][n] = probes.get(t).orElseThrow().atC(times[n]) - ambient;
       }
     }
     return rise;

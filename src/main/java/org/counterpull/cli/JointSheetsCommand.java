@@ -1,0 +1,60 @@
+package org.counterpull.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.counterpull.drawing.WeldSymbol.Standard;
+import org.counterpull.plan.Plan;
+import org.counterpull.planning.Planner;
+import org.counterpull.report.JointSheets;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes a preliminary welding procedure specification for each joint. */
+@Command(
+    name = "sheets",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Writes joint-sheets.html: for each joint a preliminary, unqualified welding procedure",
+      "specification with its section, weld symbol, passes and the fields of ISO 15609-1."
+    },
+    footer = {"%nExample:", "  counterpull joint sheets examples/cradle.yaml --symbols aws"})
+final class JointSheetsCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "the weldment file, YAML or JSON")
+  private Path file;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "folder for the sheets; made if it isn't there; if left out, named after FILE")
+  private Path folder;
+
+  @Option(
+      names = "--symbols",
+      paramLabel = "S",
+      description = "iso (ISO 2553, system A) or aws (AWS A2.4); iso if left out")
+  private Standard symbols = Standard.ISO;
+
+  @Option(
+      names = "--procedures",
+      paramLabel = "DIR",
+      description = "a folder of your own procedure rows")
+  private Path procedures;
+
+  @Override
+  public Integer call() {
+    SoundWeldment sound = SoundWeldment.read(file);
+    Plan plan =
+        new Planner(ProceduresCommand.book(procedures)).plan(sound.weldment(), sound.contacts(), 1);
+    JointSheets sheets = new JointSheets(plan, sound.units(), symbols);
+    List<Path> files = Outputs.write(folder, file, "joints", sheets.files());
+    files.forEach(path -> spec.commandLine().getOut().println(path));
+    boolean allWelded = plan.joints().stream().noneMatch(j -> j.runs().isEmpty());
+    return allWelded && plan.refusals().isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
+  }
+}
