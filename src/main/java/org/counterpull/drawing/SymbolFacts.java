@@ -11,6 +11,7 @@ import org.counterpull.jointplan.EdgePreparation.Kind;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.quantity.Printed;
+import org.counterpull.weldment.Joint.Holes;
 import org.counterpull.weldment.Side;
 
 /**
@@ -71,6 +72,7 @@ record SymbolFacts(
   private static boolean goesRound(List<RunPlan> runs, Set<Side> sides, Kind kind) {
     boolean closed =
         !runs.isEmpty()
+            && kind != Kind.PLUG
             && runs.stream()
                 .allMatch(
                     r ->
@@ -83,7 +85,9 @@ record SymbolFacts(
   String isoSize(double depthMm) {
     return switch (kind) {
       case FILLET -> "z" + number(joint.size().leg().map(l -> l.value()).orElse(0.0));
-      case FLARE_BEVEL, FLARE_V, PLUG, SLOT -> "s" + number(joint.size().throat().value());
+      case FLARE_BEVEL, FLARE_V -> "s" + number(joint.size().throat().value());
+      case PLUG -> "d" + holeWidth();
+      case SLOT -> "c" + holeWidth();
       case SQUARE,
           V,
           Y,
@@ -105,11 +109,32 @@ record SymbolFacts(
     String throat = "(" + number(joint.size().throat().value()) + ")";
     return switch (kind) {
       case FILLET -> number(joint.size().leg().map(l -> l.value()).orElse(0.0));
-      case FLARE_BEVEL, FLARE_V, PLUG, SLOT -> throat;
+      case FLARE_BEVEL, FLARE_V -> throat;
+      case PLUG, SLOT -> holeWidth();
       case SQUARE -> isFull() ? "" : throat;
       case V, Y, DOUBLE_V, BEVEL, DOUBLE_BEVEL, U, DOUBLE_U, J, DOUBLE_J, STEEP_V, STEEP_BEVEL ->
           isFull() && bothSides ? number(depthMm) : isFull() ? "" : number(depthMm) + throat;
     };
+  }
+
+  private String holeWidth() {
+    return joint.joint().holes().map(h -> number(h.widthMm())).orElse("");
+  }
+
+  /** Holes in a row as the two standards write them. */
+  private String row(Holes holes, boolean iso) {
+    String length = holes.lengthMm() > holes.widthMm() ? number(holes.lengthMm()) : "";
+    String pitch = number(holes.pitchMm());
+    if (iso) {
+      String clear = number(holes.pitchMm() - holes.lengthMm());
+      return holes.count()
+          + " \u00d7 "
+          + (length.isEmpty() ? "" : length + " ")
+          + "("
+          + clear
+          + ")";
+    }
+    return (length.isEmpty() ? "" : length + "-") + pitch + " (" + holes.count() + ")";
   }
 
   private boolean isFull() {
@@ -123,6 +148,9 @@ record SymbolFacts(
 
   /** Stitches as the two standards write them; empty for a continuous weld. */
   String length(boolean iso) {
+    if (joint.joint().holes().isPresent()) {
+      return row(joint.joint().holes().get(), iso);
+    }
     if (joint.joint().intermittent().isEmpty() || joint.runs().isEmpty()) {
       return "";
     }

@@ -147,6 +147,12 @@ public final class WeldSymbol {
               "#fff",
               Sheet.INK,
               2);
+      case PLUG, SLOT -> {
+        double edge = y + up * TALL * 0.7;
+        stroke(new Point(x - 18, y), new Point(x - 18, edge));
+        stroke(new Point(x - 18, edge), new Point(x + 18, edge));
+        stroke(new Point(x + 18, edge), new Point(x + 18, y));
+      }
       case SQUARE -> {
         stroke(new Point(x - 7, y), new Point(x - 7, top));
         stroke(new Point(x + 7, y), new Point(x + 7, top));
@@ -159,13 +165,6 @@ public final class WeldSymbol {
         stroke(new Point(x - 4, y), new Point(x - 4, top));
         stroke(new Point(x - 4, y), new Point(x + 18, top));
       }
-      case PLUG, SLOT ->
-          curve(
-              List.of(
-                  new Point(x - 14, y),
-                  new Point(x - 14, top),
-                  new Point(x + 14, top),
-                  new Point(x + 14, y)));
       case Y -> {
         double foot = y + up * TALL * 0.35;
         stroke(new Point(x, y), new Point(x, foot));

@@ -161,6 +161,8 @@ record Coupons(JointNeeds needs, EdgePreparation edges, JointForm form, SteelAtJ
           "weld metal down to a throat of at least "
               + Printed.number(needs.size().throat().value(), 2)
               + " mm, fused to both sides of it");
+    } else if (needs.holes().isPresent()) {
+      see.add("the lower part is melted all round the root of the hole, without a dark line");
     } else {
       see.add("the dark zone goes past the corner into both parts: the root is melted");
       see.add(

@@ -143,9 +143,12 @@ class JointSweepTest {
     compared(
         row -> true,
         (thin, thick) -> {
-          assertThat(thick.plan().preheat().value())
-              .as(thick.toString())
-              .isGreaterThanOrEqualTo(thin.plan().preheat().value() - 1e-9);
+          // Another filler brings another hydrogen content, which preheat goes by as well.
+          if (fillers(thin).equals(fillers(thick))) {
+            assertThat(thick.plan().preheat().value())
+                .as(thick.toString())
+                .isGreaterThanOrEqualTo(thin.plan().preheat().value() - 1e-9);
+          }
           boolean same = thin.plan().preparation().kind() == thick.plan().preparation().kind();
           boolean both = !thin.plan().runs().isEmpty() && !thick.plan().runs().isEmpty();
           if (same && both) {
@@ -188,6 +191,10 @@ class JointSweepTest {
       }
     }
     assertThat(compared).isGreaterThan(3000);
+  }
+
+  private static List<String> fillers(Row row) {
+    return row.plan().runs().stream().map(run -> run.filler().designation()).distinct().toList();
   }
 
   private static int passes(Row row) {

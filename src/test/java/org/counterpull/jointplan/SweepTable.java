@@ -36,6 +36,8 @@ final class SweepTable {
       - **Energy of a pass falls where a joint goes from one pass to two**: the same metal is shared.
       - **Preheat rises overhead**: the machine is set cooler there, and a smaller heat input asks for more. Cored and
         self-shielded wire bring more hydrogen than solid wire and basic electrodes, which asks for about 30 K more.
+      - **Preheat falls with thickness for stick where the filler changes**: a row with a cellulosic or rutile electrode on the
+        thinner part brings more hydrogen than the basic one on the thicker.
       - **Passes shift by one from position to position**: the largest bead is what current and slowest travel of the position
         give together.
 
