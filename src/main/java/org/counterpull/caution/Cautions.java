@@ -47,8 +47,11 @@ public final class Cautions {
   public static List<Timed> whereTheyBite(List<Timed> operations, List<Plan.Caution> cautions) {
     Map<Integer, List<String>> texts = new TreeMap<>();
     for (Plan.Caution caution : cautions) {
-      Row row = ROWS.stream().filter(r -> r.id().equals(caution.id())).findFirst().orElseThrow();
-      bites(operations, row)
+      // A caution that a result of the plan brings up has no row, and no step of its own.
+      ROWS.stream()
+          .filter(row -> row.id().equals(caution.id()))
+          .findFirst()
+          .flatMap(row -> bites(operations, row))
           .ifPresent(i -> texts.computeIfAbsent(i, k -> new ArrayList<>()).add(caution.text()));
     }
     List<Timed> with = new ArrayList<>();
