@@ -12,7 +12,7 @@ enum HeatCheck {
   FINE(Optional.of(Resolution.FINE));
 
   /** What counts when nothing is said. */
-  static final HeatCheck USUAL = COARSE;
+  static final HeatCheck USUAL = QUICK;
 
   private final Optional<Resolution> resolution;
 

@@ -54,6 +54,13 @@ final class MountCommand implements Callable<Integer> {
       description = "drained or oil: what is in the tube; drained if left out")
   private Inside inside = Inside.DRAINED;
 
+  @Option(
+      names = "--sleeve",
+      paramLabel = "SIZE",
+      description =
+          "a sleeve that is at hand, wall x length x gap on radius: \"5 x 120 x 0.25\"; sized if left out")
+  private String sleeve;
+
   @ArgGroup(exclusive = false, heading = "A lug on a tube in a few figures:%n")
   private MountOptions options = new MountOptions();
 
@@ -94,7 +101,8 @@ final class MountCommand implements Callable<Integer> {
     if (feature != null) {
       throw new BadInput("--feature goes with a file\nTry: without it");
     }
-    MountAnswer answer = options.withPin(MountWays.of(options.mount(inside)));
+    MountAnswer answer =
+        options.withPin(MountWays.of(options.mount(inside), MountOptions.sleeve(sleeve)));
     return new MountReport(List.of(answer), List.of());
   }
 
@@ -126,7 +134,10 @@ final class MountCommand implements Callable<Integer> {
               + why
               + "\nTry: features: with kind and on: the tube");
     }
-    List<MountAnswer> answers = cases.cases().stream().map(MountWays::of).toList();
+    List<MountAnswer> answers =
+        cases.cases().stream()
+            .map(mount -> MountWays.of(mount, MountOptions.sleeve(sleeve)))
+            .toList();
     return new MountReport(answers, cases.leftOut());
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.counterpull.arc.WeldingProcess;
 import org.counterpull.fit.ToleranceClass;
+import org.counterpull.mount.GivenSleeve;
 import org.counterpull.mount.Inside;
 import org.counterpull.mount.LugHole;
 import org.counterpull.mount.MountAnswer;
@@ -159,6 +160,15 @@ final class MountOptions {
     return pin == null
         ? answer
         : answer.with(LugHole.through(answer.mount(), length("--pin", pin)));
+  }
+
+  /** A sleeve at hand; empty where none is given. */
+  static Optional<GivenSleeve> sleeve(String text) {
+    if (text == null) {
+      return Optional.empty();
+    }
+    List<Double> mm = sizes("--sleeve", text, 3, "\"5 x 120 x 0.25\"");
+    return Optional.of(new GivenSleeve(mm.get(0), mm.get(1), mm.get(2)));
   }
 
   /** Sizes with a times sign between them; a unit behind the last counts for all. */

@@ -47,7 +47,7 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "R",
       description =
           "how finely the heat model verifies the waits: quick, coarse, normal, fine; none for"
-              + " waits by closed forms; coarse if left out")
+              + " waits by closed forms; quick if left out")
   private HeatCheck heat = HeatCheck.USUAL;
 
   @Option(names = "--json", description = "print the plan as JSON instead of the summary")

@@ -1,8 +1,6 @@
 package org.counterpull.cost;
 
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.counterpull.order.Operation;
 import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.CutList;
@@ -53,16 +51,9 @@ public final class Costing {
         currency, labour, filler, gas, energy, stock, Price.of(Price.TOTAL, 1, sum, currency));
   }
 
-  /** Whole bars, and plate as cut. */
+  /** The pieces as cut: what is left of a bar goes back to the rack. */
   private static double stockKg(CutList list) {
-    double barsKg = list.bars().stream().mapToDouble(CutList.Bars::kg).sum();
-    Set<String> packed =
-        list.bars().stream().map(b -> b.stock() + b.steel()).collect(Collectors.toSet());
-    return barsKg
-        + list.cuts().stream()
-            .filter(c -> !packed.contains(c.stock() + c.steel()))
-            .mapToDouble(c -> c.kg() * c.parts().size())
-            .sum();
+    return list.cuts().stream().mapToDouble(c -> c.kg() * c.parts().size()).sum();
   }
 
   private static double labourS(WorkOrder order) {

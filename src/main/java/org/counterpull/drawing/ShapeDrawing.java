@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.markup.Markup;
-import org.counterpull.pulljob.PullAnswer;
-import org.counterpull.pulljob.PullAnswer.MovedPart;
-import org.counterpull.pulljob.PullAnswer.Station;
+import org.counterpull.plan.PullAnswer;
+import org.counterpull.plan.PullAnswer.MovedPart;
+import org.counterpull.plan.PullAnswer.Station;
 import org.counterpull.weldment.Part;
 
 /**
@@ -22,6 +22,10 @@ public final class ShapeDrawing {
   private static final double HEAD_PX = 64;
   private static final double SEEN_SHARE = 0.06;
   private static final int PIECES = 12;
+
+  /** A bar tells its shape at so many places; a plate at more. */
+  private static final int ALONG_A_BAR = 9;
+
   private static final double[] ROUND_FACTORS = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000};
 
   private final PullAnswer answer;
@@ -117,6 +121,9 @@ public final class ShapeDrawing {
     if (all.isEmpty()) {
       return point;
     }
+    if (all.size() > ALONG_A_BAR) {
+      return point.add(factor, overPlate(all, point));
+    }
     // The two nearest stations, weighted by nearness, carry the point with their shift and turn.
     Station first = all.get(0);
     Station second = all.get(0);
@@ -138,6 +145,18 @@ public final class ShapeDrawing {
     Vector3D shifted =
         new Vector3D(1 - share, carried(first, point), share, carried(second, point));
     return point.add(factor, shifted);
+  }
+
+  /** On a plate every station counts, the near ones most. */
+  private static Vector3D overPlate(List<Station> all, Vector3D point) {
+    Vector3D sum = Vector3D.ZERO;
+    double weights = 0;
+    for (Station station : all) {
+      double weight = 1 / Math.pow(1 + station.at().distanceSq(point), 2);
+      sum = sum.add(weight, carried(station, point));
+      weights += weight;
+    }
+    return sum.scalarMultiply(1 / weights);
   }
 
   private static double between(Station first, Station second, Vector3D point) {

@@ -8,6 +8,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 import org.counterpull.markup.Markup;
+import org.counterpull.solid.Section;
 import org.counterpull.solid.Solid;
 import org.counterpull.swing.SwingResult;
 import org.counterpull.swing.Turning;
@@ -24,6 +25,10 @@ public final class SwingPicture {
   private static final double TEXT = 14;
   private static final double LEGEND = 24;
   private static final double TALLEST = 620;
+
+  /** Sine up to which a round part counts as lying along the axis. */
+  private static final double ALONG = 1e-3;
+
   private static final String START = "#111";
   private static final String MIDDLE = "#767676";
   private static final String END = "#00507a";
@@ -160,6 +165,13 @@ public final class SwingPicture {
 
   private void outline(
       Sheet sheet, Solid solid, String fill, String colour, double stroke, String dashes) {
+    if (solid.section() instanceof Section.Round round
+        && solid.sweep().z().crossProduct(turning.axis()).getNorm() < ALONG) {
+      Point middle = at(solid.middle());
+      sheet.circle(middle, scale * round.radiusMm(), fill, colour, stroke);
+      sheet.circle(middle, scale * round.boreMm(), "none", colour, stroke);
+      return;
+    }
     for (List<Vector3D> piece : solid.pieceCorners()) {
       List<Point> corners = hull(piece).stream().map(c -> at(c.getX(), c.getY())).toList();
       if (!fill.equals("none")) {

@@ -110,24 +110,21 @@ final class PlanHeats {
         temps);
   }
 
-  /** The highest note of each stretch of time, and the first and last: peaks stay. */
+  /** The highest and the lowest of so many notes each, the first and the last: peaks stay. */
   private static TreeSet<Double> thinned(Probe probe) {
     double[] times = probe.timesS();
-    double end = times[times.length - 1];
-    TreeSet<Double> kept = new TreeSet<>(List.of(times[0], end));
-    int from = 0;
-    for (int bin = 1; bin <= POINTS / 2; bin++) {
-      int high = -1;
-      int low = -1;
-      while (from < times.length && times[from] <= end * bin / (POINTS / 2)) {
-        high = high < 0 || probe.atC(times[from]) > probe.atC(times[high]) ? from : high;
-        low = low < 0 || probe.atC(times[from]) < probe.atC(times[low]) ? from : low;
-        from++;
+    double[] temps = probe.tempsC();
+    TreeSet<Double> kept = new TreeSet<>(List.of(times[0], times[times.length - 1]));
+    int each = Math.max(1, 2 * times.length / POINTS);
+    for (int from = 0; from < times.length; from += each) {
+      int high = from;
+      int low = from;
+      for (int n = from; n < Math.min(times.length, from + each); n++) {
+        high = temps[n] > temps[high] ? n : high;
+        low = temps[n] < temps[low] ? n : low;
       }
-      if (high >= 0) {
-        kept.add(times[high]);
-        kept.add(times[low]);
-      }
+      kept.add(times[high]);
+      kept.add(times[low]);
     }
     return kept;
   }

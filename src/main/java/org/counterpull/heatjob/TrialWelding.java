@@ -263,6 +263,8 @@ public final class TrialWelding implements WaitModel {
   @Override
   public void done(Operation operation, double startS, double endS) {
     superposed.done(operation, startS, endS);
+    // A run may come before another joint's tacks, when the part of that joint hides it.
+    welded(laid);
     begin(startS);
     advanceTo(startS);
     if (operation.kind() == Operation.Kind.PREHEAT) {

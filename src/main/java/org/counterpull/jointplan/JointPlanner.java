@@ -184,7 +184,11 @@ public final class JointPlanner {
         PreheatChoice.of(
             steel,
             Hydrogen.mlPer100g(WeldingProcess.MMA),
-            needs.thickerMm(),
+            HeatSink.of(
+                weldment.part(joint.first()),
+                weldment.part(joint.second()),
+                contact.form(),
+                contact.lines()),
             1,
             weldment.surroundings().ambientC());
     return new JointPlan(

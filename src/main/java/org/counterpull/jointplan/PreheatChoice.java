@@ -55,14 +55,14 @@ record PreheatChoice(
    *
    * @param steel governing steel
    * @param hydrogenMl diffusible hydrogen of the filler, ml/100 g
-   * @param thickerMm the thicker part
+   * @param sink what carries heat away
    * @param heatInputKJPerMm least of the passes, with the factor k
    * @param ambientC temperature of the parts
    */
   static PreheatChoice of(
       SteelAtJoint steel,
       double hydrogenMl,
-      double thickerMm,
+      HeatSink sink,
       double heatInputKJPerMm,
       double ambientC) {
     List<String> notes = new ArrayList<>();
@@ -71,7 +71,7 @@ record PreheatChoice(
       ambient = COLD_STEEL.result(WARMED_C);
       notes.add("the steel is colder than 5 C: warm and dry it to 20 C before the first tack");
     }
-    double interpassMaxC = interpass(steel, thickerMm);
+    double interpassMaxC = interpass(steel, sink.preheatMm());
     if (steel.family().isEmpty()) {
       notes.add(
           "the steel is unknown: no preheat can be given; have it analysed, or weld and break a test"
@@ -89,7 +89,7 @@ record PreheatChoice(
       return new PreheatChoice(ambient, interpassMaxC, List.of(), notes);
     }
     List<PreheatOpinion> opinions =
-        PreheatMethods.opinions(steel, hydrogenMl, thickerMm, heatInputKJPerMm);
+        PreheatMethods.opinions(steel, hydrogenMl, sink, heatInputKJPerMm);
     Computed decided = PreheatMethods.decided(opinions, notes);
     return new PreheatChoice(ordered(decided, ambient), interpassMaxC, opinions, notes);
   }

@@ -8,6 +8,8 @@ import org.counterpull.preheat.AwsPreheatTable;
 import org.counterpull.preheat.HydrogenControlPreheat;
 import org.counterpull.preheat.HydrogenControlPreheat.Hydrogen;
 import org.counterpull.preheat.HydrogenControlPreheat.Restraint;
+import org.counterpull.preheat.HydrogenScale;
+import org.counterpull.preheat.MethodATable;
 import org.counterpull.preheat.MethodBPreheat;
 import org.counterpull.preheat.PracticePreheat;
 import org.counterpull.quantity.Computed;
@@ -31,16 +33,18 @@ final class PreheatMethods {
    *
    * @param steel governing steel, composition known
    * @param hydrogenMl diffusible hydrogen of the filler, ml/100 g
-   * @param thickerMm the thicker part
+   * @param sink what carries heat away
    * @param heatInputKJPerMm least heat input of the passes, with the factor k
    */
   static List<PreheatOpinion> opinions(
-      SteelAtJoint steel, double hydrogenMl, double thickerMm, double heatInputKJPerMm) {
+      SteelAtJoint steel, double hydrogenMl, HeatSink sink, double heatInputKJPerMm) {
     List<PreheatOpinion> opinions = new ArrayList<>();
+    double thickerMm = sink.preheatMm();
     Composition composition = steel.composition().orElseThrow();
     opinions.add(methodB(composition, hydrogenMl, thickerMm, heatInputKJPerMm));
     opinions.add(awsTable(steel, hydrogenMl, thickerMm));
     opinions.add(hydrogenControl(composition, hydrogenMl, thickerMm));
+    opinions.add(methodA(composition, hydrogenMl, sink, heatInputKJPerMm));
     PracticePreheat.of(steel.designation(), thickerMm)
         .ifPresent(
             c ->
@@ -105,13 +109,40 @@ final class PreheatMethods {
             + ", medium restraint");
   }
 
+  /** A yes or no by combined thickness: the real sections of bars, bushes, lugs count here. */
+  private static PreheatOpinion methodA(
+      Composition composition, double hydrogenMl, HeatSink sink, double heatInputKJPerMm) {
+    double ce = CarbonEquivalent.ceIIW(composition).value();
+    String answer =
+        switch (MethodATable.answer(
+            ce, heatInputKJPerMm, sink.combinedMm(), HydrogenScale.of(hydrogenMl))) {
+          case NO_PREHEAT_NEEDED -> "no preheat needed";
+          case PREHEAT_NEEDED -> "preheat needed";
+          case OUTSIDE -> "outside: CE to 0.49 % and heat input from 1 kJ/mm only";
+        };
+    return new PreheatOpinion(
+        "EN 1011-2 method A, table C.1",
+        Optional.empty(),
+        answer
+            + "; CE "
+            + Printed.number(ce, 3)
+            + " %, combined thickness "
+            + Printed.number(sink.combinedMm(), 3)
+            + " mm ("
+            + sink.words()
+            + "), heat input "
+            + Printed.number(heatInputKJPerMm, 3)
+            + " kJ/mm");
+  }
+
   /** The temperature that stands. */
   static Computed decided(List<PreheatOpinion> opinions, List<String> notes) {
     Comparator<PreheatOpinion> byTemperature =
         Comparator.comparingDouble(o -> o.answer().orElseThrow().value());
     List<PreheatOpinion> counting = opinions.stream().filter(PreheatOpinion::counts).toList();
     if (counting.isEmpty()) {
-      PreheatOpinion highest = opinions.stream().max(byTemperature).orElseThrow();
+      PreheatOpinion highest =
+          opinions.stream().filter(o -> o.answer().isPresent()).max(byTemperature).orElseThrow();
       notes.add(
           "no method for preheat holds here: the highest answer is taken ("
               + highest.method()

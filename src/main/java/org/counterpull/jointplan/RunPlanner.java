@@ -47,6 +47,7 @@ final class RunPlanner {
   private final Assessed assessed;
   private final Optional<ChosenGroove> groove;
   private final OptionalDouble againstChillC;
+  private final HeatSink sink;
   private final Set<String> fillerNotes = new LinkedHashSet<>();
   private final Set<SteelAdvice.Forbidden> forbidden = new LinkedHashSet<>();
   private final Set<String> unproven = new LinkedHashSet<>();
@@ -75,6 +76,12 @@ final class RunPlanner {
     this.groove = groove;
     WorkingPoint set = verdict.point();
     this.againstChillC = verdict.preheatC();
+    this.sink =
+        HeatSink.of(
+            weldment.part(joint.first()),
+            weldment.part(joint.second()),
+            contact.form(),
+            contact.lines());
     this.preheat =
         preheat(
             Hydrogen.mlPer100g(set.process()), set.largestArcEnergyKJPerMm() * set.process().k());
@@ -98,11 +105,7 @@ final class RunPlanner {
 
   private PreheatChoice preheat(double hydrogenMl, double heatInputKJPerMm) {
     return PreheatChoice.of(
-            steel,
-            hydrogenMl,
-            needs.thickerMm(),
-            heatInputKJPerMm,
-            weldment.surroundings().ambientC())
+            steel, hydrogenMl, sink, heatInputKJPerMm, weldment.surroundings().ambientC())
         .atLeast(againstChillC);
   }
 
@@ -170,7 +173,7 @@ final class RunPlanner {
                     (bead.kind() == PassPlan.Kind.ROOT ? root : settings)
                         .pass(
                             bead,
-                            needs.thinnerMm(),
+                            sink.coolingMm(),
                             needs.thickerMm(),
                             shape(),
                             preheat.least().value(),

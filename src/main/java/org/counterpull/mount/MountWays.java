@@ -11,16 +11,23 @@ public final class MountWays {
   private static final double THIN_FROM = 5;
 
   private final MountCase mount;
+  private final Optional<GivenSleeve> given;
   private final MountBench bench;
 
-  private MountWays(MountCase mount) {
+  private MountWays(MountCase mount, Optional<GivenSleeve> given) {
     this.mount = mount;
+    this.given = given;
     this.bench = new MountBench(mount);
   }
 
   /** All ways side by side. */
   public static MountAnswer of(MountCase mount) {
-    return new MountWays(mount).answer();
+    return of(mount, Optional.empty());
+  }
+
+  /** The same with a sleeve that is at hand instead of one that is sized. */
+  public static MountAnswer of(MountCase mount, Optional<GivenSleeve> given) {
+    return new MountWays(mount, given).answer();
   }
 
   private MountAnswer answer() {
@@ -29,7 +36,8 @@ public final class MountWays {
     HeatSetup drawn = HeatSetup.direct(mount);
     HeatSetup small =
         new HeatSetup(direct.smallSeams(), true, false, mount.inside(), Optional.empty(), true);
-    Optional<SleeveWays> sleeves = lug ? Optional.of(new SleeveWays(bench)) : Optional.empty();
+    Optional<SleeveWays> sleeves =
+        lug ? Optional.of(new SleeveWays(bench, given)) : Optional.empty();
     List<Optional<HeatSetup>> setups =
         List.of(
             Optional.of(drawn),

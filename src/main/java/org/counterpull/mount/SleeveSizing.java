@@ -17,10 +17,16 @@ final class SleeveSizing {
 
   private final MountBench bench;
   private final MountCase mount;
+  private final Optional<GivenSleeve> given;
 
   SleeveSizing(MountBench bench) {
+    this(bench, Optional.empty());
+  }
+
+  SleeveSizing(MountBench bench, Optional<GivenSleeve> given) {
     this.bench = bench;
     this.mount = bench.mount();
+    this.given = given;
   }
 
   /**
@@ -46,11 +52,18 @@ final class SleeveSizing {
 
   /** The sleeve around the lug alone; empty where the tube has no room or none is strong enough. */
   Optional<Sized> around() {
+    if (given.isPresent()) {
+      GivenSleeve g = given.get();
+      return Optional.of(
+          as(
+              new Sleeve(
+                  -g.lengthMm() / 2, g.lengthMm() / 2, g.wallMm(), g.gapMm(), Optional.empty())));
+    }
     double lug = mount.partner().alongMm() + 4 * mount.legMm();
     double least = STEP_MM * Math.ceil(Math.max(mount.tube().outsideMm(), lug) / STEP_MM);
     double room = 2 * Math.min(-mount.tube().lowZMm(), mount.tube().highZMm());
     for (double length = least; length <= room; length += STEP_MM) {
-      if (squeezeMm(length) <= third()) {
+      if (squeezeMm(length) <= allowedMm()) {
         return thick(-length / 2, length / 2, Optional.empty());
       }
     }
@@ -89,7 +102,7 @@ final class SleeveSizing {
   }
 
   /** A third of the least band: what a bore may be moved by without more. */
-  private double third() {
+  double allowedMm() {
     return bench
         .leastBandMm()
         .map(b -> b * ShopValue.of("accept up to band share"))
@@ -107,7 +120,16 @@ final class SleeveSizing {
     return ThickTube.squeeze(mount.tube().insideMm(), mount.tube().outsideMm(), pressure).value();
   }
 
+  /** A sleeve as it is. */
+  private Sized as(Sleeve sleeve) {
+    return sized(sleeve, inward(sleeve), bench.strength().lugOn(sleeve.asTube(mount.tube())));
+  }
+
   private Optional<Sized> thick(double from, double to, Optional<Double> ring) {
+    if (given.isPresent()) {
+      GivenSleeve g = given.get();
+      return Optional.of(as(new Sleeve(from, to, g.wallMm(), g.gapMm(), ring)));
+    }
     for (double wall : WALLS_MM) {
       if (wall < mount.tube().wallMm()) {
         continue;
@@ -123,26 +145,32 @@ final class SleeveSizing {
 
   /** The smallest gap that the lug's shrinkage does not close, else the widest. */
   private Sized gapped(Sleeve widest, List<StrengthUse> uses) {
-    BoredTube shape = widest.asTube(mount.tube());
-    List<Seam> seams = onSleeve(widest);
-    WeldPull pull = new WeldPull(shape, mount.partner());
-    BoreMovement moved =
-        pull.shape(new TubeShell(shape, seams), seams).worst(widest.fromZMm(), widest.toZMm());
+    Span inward = inward(widest);
     double gap = widest.gapMm();
     for (double candidate : GAPS_MM) {
-      if (2 * candidate >= moved.inwardMm().high()) {
+      if (2 * candidate >= inward.high()) {
         gap = candidate;
         break;
       }
     }
     Sleeve sleeve =
         new Sleeve(widest.fromZMm(), widest.toZMm(), widest.wallMm(), gap, widest.ringZMm());
-    return new Sized(
-        sleeve,
-        moved.inwardMm(),
-        bearingMPa(sleeve.lengthMm()),
-        squeezeMm(sleeve.lengthMm()),
-        uses);
+    return sized(sleeve, inward, uses);
+  }
+
+  /** How far the lug draws a sleeve's bore in. */
+  private Span inward(Sleeve sleeve) {
+    BoredTube shape = sleeve.asTube(mount.tube());
+    List<Seam> seams = onSleeve(sleeve);
+    WeldPull pull = new WeldPull(shape, mount.partner());
+    return pull.shape(new TubeShell(shape, seams), seams)
+        .worst(sleeve.fromZMm(), sleeve.toZMm())
+        .inwardMm();
+  }
+
+  private Sized sized(Sleeve sleeve, Span inward, List<StrengthUse> uses) {
+    double length = sleeve.lengthMm();
+    return new Sized(sleeve, inward, bearingMPa(length), squeezeMm(length), uses);
   }
 
   /** The lug's welds where they lie on a sleeve. */

@@ -16,10 +16,10 @@ final class SleeveWays {
   private final Optional<SleeveSizing.Sized> loose;
   private final Optional<SleeveSizing.Sized> ringed;
 
-  SleeveWays(MountBench bench) {
+  SleeveWays(MountBench bench, Optional<GivenSleeve> given) {
     this.bench = bench;
     this.mount = bench.mount();
-    this.sizing = new SleeveSizing(bench);
+    this.sizing = new SleeveSizing(bench, given);
     this.loose = sizing.around();
     this.ringed = sizing.toRing();
   }
@@ -90,6 +90,14 @@ final class SleeveWays {
               s.squeezeMm()));
     }
     after.add("vent: leave both ends of the sleeve open, or drill 4 mm");
+    if (s.squeezeMm() > sizing.allowedMm()) {
+      deciding.add(
+          String.format(
+              Locale.ROOT,
+              "that is more than the %.3f mm that the bore bears: a longer sleeve",
+              sizing.allowedMm()));
+      outcome = Outcome.DONT;
+    }
     outcome = outcome.and(MountBench.byStrength(s.uses(), deciding)).and(Outcome.FITS_IF);
     return new WayAnswer(
         Way.SLEEVE,

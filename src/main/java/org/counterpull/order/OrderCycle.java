@@ -18,7 +18,22 @@ public record OrderCycle(List<Precedence> members, List<String> remedies) implem
   /** The circle in words, one sentence for each rule. */
   public List<String> inWords() {
     return members.stream()
-        .map(p -> p.earlier() + " before " + p.later() + " (" + p.rule() + "): " + p.reason())
+        .map(
+            p ->
+                words(p.earlier())
+                    + " before "
+                    + words(p.later())
+                    + " ("
+                    + p.rule()
+                    + "): "
+                    + p.reason())
         .toList();
+  }
+
+  /** {@code fit-pin:eyes} as {@code fit pin eyes}. */
+  static String words(String id) {
+    int colon = id.indexOf(':');
+    String sort = colon < 0 ? id : id.substring(0, colon);
+    return sort.replace('-', ' ') + (colon < 0 ? "" : " " + id.substring(colon + 1));
   }
 }

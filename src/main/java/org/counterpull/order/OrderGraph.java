@@ -106,7 +106,13 @@ final class OrderGraph {
     }
     members.stream()
         .filter(p -> p.rule().equals(FileRules.BEFORE))
-        .map(p -> "Leave out the file's rule \"" + p.earlier() + " before " + p.later() + "\".")
+        .map(
+            p ->
+                "Leave out the file's rule \""
+                    + OrderCycle.words(p.earlier())
+                    + " before "
+                    + OrderCycle.words(p.later())
+                    + "\".")
         .forEach(remedies::add);
     members.stream()
         .filter(p -> own.contains(p.rule()))

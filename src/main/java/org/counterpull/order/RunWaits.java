@@ -76,14 +76,14 @@ final class RunWaits {
     return Math.max(metalOrMachineS, writtenS(run, pass, nowS));
   }
 
-  private double writtenS(RunPlan run, PassPlan pass, double nowS) {
+  private double writtenS(RunPlan run, PassPlan pass, double arcS) {
     WrittenOrder.Step step = written.get(run.name());
     if (step == null || history.isEmpty() || pass.number() > 1) {
       return 0;
     }
     double untilS = step.startS().map(s -> s + writtenZeroS).orElse(0.0);
     double pausedS = step.pauseS().map(s -> lastArcS + s).orElse(0.0);
-    return Math.max(0, Math.max(untilS, pausedS) - BenchTimes.seconds(StepTag.WELD) - nowS);
+    return Math.max(0, Math.max(untilS, pausedS) - arcS);
   }
 
   /**

@@ -40,7 +40,7 @@ final class Timeline {
 
   /** How long a run would have to wait for metal or machine, s. */
   double waitS(RunPlan run) {
-    return waits.beforeRunS(run, log.nowS());
+    return waits.beforeRunS(run, log.nowS() + BenchTimes.seconds(StepTag.WELD));
   }
 
   /** A step that is no run. */
@@ -85,7 +85,8 @@ final class Timeline {
       if (!first) {
         log.pass(RunTime.cleaningS(run));
       }
-      double waitS = waits.beforePassS(run, pass, log.nowS());
+      double readyS = first ? BenchTimes.seconds(StepTag.WELD) : 0;
+      double waitS = waits.beforePassS(run, pass, log.nowS() + readyS);
       boolean worthTelling = waitS >= BenchTimes.value("shortest wait");
       if (!worthTelling) {
         log.pass(waitS);
@@ -94,20 +95,21 @@ final class Timeline {
         piece.end(log);
       }
       if (worthTelling) {
-        waitFor(step, run, pass, waitS);
+        waitFor(step, run, pass, waitS, readyS);
       }
       if (worthTelling || first) {
         piece.begin(log.nowS(), pass.number());
       }
-      log.pass(first ? BenchTimes.seconds(StepTag.WELD) : 0);
+      log.pass(readyS);
       burn(run, pass, piece);
     }
     piece.end(log);
     handling.warmed(run);
   }
 
-  private void waitFor(Step step, RunPlan run, PassPlan pass, double seconds) {
-    RunWaits.Wait wait = waits.wait(run, pass, log.nowS(), handling.place());
+  /** The metal cools and the machine rests while the welder gets ready, too. */
+  private void waitFor(Step step, RunPlan run, PassPlan pass, double seconds, double readyS) {
+    RunWaits.Wait wait = waits.wait(run, pass, log.nowS() + readyS, handling.place());
     String laterId = step.id() + Piece.suffix(pass.number());
     String reason = wait.operation().why().get(0);
     log.takeBefore(laterId, wait.operation(), seconds, wait.rule(), reason);

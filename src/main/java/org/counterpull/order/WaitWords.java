@@ -30,7 +30,7 @@ final class WaitWords {
             : String.format(Locale.ROOT, "is at about %.0f C", metalC);
     return String.format(
         Locale.ROOT,
-        "Interpass wait: the metal %s. It ends when it is below %.0f C right beside the seam, by"
+        "Interpass wait: the metal %s. Strike when it is below %.0f C right beside the seam, by"
             + " temperature stick or thermometer.",
         now,
         run.interpassMaxC());

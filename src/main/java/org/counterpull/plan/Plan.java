@@ -32,6 +32,7 @@ import org.counterpull.weldment.Weldment;
  * @param checks what must come out true
  * @param practice rules that had a say, access that is lost, what swings
  * @param heat temperatures over the job; empty where the waits come from closed forms
+ * @param shape how far the checks will be off in this order and in others; empty without a check
  */
 public record Plan(
     Weldment weldment,
@@ -48,7 +49,8 @@ public record Plan(
     Optional<Cost> cost,
     List<CheckPlan> checks,
     Practice practice,
-    Optional<PlanHeat> heat) {
+    Optional<PlanHeat> heat,
+    Optional<PullAnswer> shape) {
 
   public Plan {
     refusals = List.copyOf(refusals);

@@ -15,6 +15,7 @@ import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
 import org.counterpull.mount.MountScreen;
 import org.counterpull.order.DutyCycles;
+import org.counterpull.order.HeatLedger;
 import org.counterpull.order.OrderCycle;
 import org.counterpull.order.OrderPlanner;
 import org.counterpull.order.OrderResult;
@@ -22,6 +23,7 @@ import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Refusal;
 import org.counterpull.plan.PlanHeat;
+import org.counterpull.plan.PullAnswer;
 import org.counterpull.procedure.ProcedureBook;
 import org.counterpull.swing.SwingResult;
 import org.counterpull.swing.Swings;
@@ -80,15 +82,23 @@ public final class Planner {
             .map(waits -> new OrderPlanner(waits, DutyCycles.of(weldment)))
             .map(planner -> planner.plan(weldment, joints, contacts))
             .orElse(reachable.order());
+    Optional<ShapeOrder> shaped = ShapeOrder.of(weldment, contacts, joints, result, seed);
+    if (shaped.isPresent()) {
+      OrderPlanner keeping =
+          superposed
+              .map(waits -> new OrderPlanner(waits, DutyCycles.of(weldment)))
+              .orElseGet(
+                  () -> new OrderPlanner(HeatLedger.of(weldment, joints), DutyCycles.of(weldment)));
+      result = shaped.get().kept(keeping, weldment, contacts, joints);
+    }
     WorkOrder order;
     Optional<PlanHeat> heat = Optional.empty();
     if (result instanceof OrderCycle cycle) {
       refusals.add(
           new Refusal(
               "the order of work",
-              "these rules go round in a circle, which is a fault of the design: "
-                  + String.join("; ", cycle.inWords()),
-              String.join("; ", cycle.remedies())));
+              "these rules go round in a circle, which is a fault of the design: " + circle(cycle),
+              String.join(" ", cycle.remedies())));
       order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of(), List.of(), List.of());
     } else if (superposed.isPresent()) {
       Verification verification =
@@ -100,6 +110,7 @@ public final class Planner {
       order = (WorkOrder) result;
     }
     WorkOrder done = order;
+    Optional<PullAnswer> shape = shaped.map(ShapeOrder::answer);
     Plan.Consumables used = Consumption.of(weldment, joints, done);
     List<Plan.Caution> cautions = cautions(weldment, joints);
     return new Plan(
@@ -115,9 +126,10 @@ public final class Planner {
         order.orderReasons(),
         used,
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
-        weldment.checks().stream().map(check -> CheckPlans.of(weldment, check)).toList(),
+        weldment.checks().stream().map(check -> CheckPlans.of(weldment, check, shape)).toList(),
         new Plan.Practice(done.rules(), done.accessLost(), swings),
-        heat);
+        heat,
+        shape);
   }
 
   private static boolean anyPass(List<JointPlan> joints) {
@@ -142,6 +154,15 @@ public final class Planner {
               "closed forms of rings and shells; common practice, no source"));
     }
     return all;
+  }
+
+  /** The rules of a circle, counted, one behind the other. */
+  private static String circle(OrderCycle cycle) {
+    List<String> words = new ArrayList<>();
+    for (String rule : cycle.inWords()) {
+      words.add((words.size() + 1) + ") " + rule);
+    }
+    return String.join(" ", words);
   }
 
   private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {

@@ -3,7 +3,7 @@ package org.counterpull.pulljob;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.counterpull.pulljob.PullAnswer.Slender;
+import org.counterpull.plan.PullAnswer.Slender;
 import org.counterpull.shrinkage.BucklingStress;
 import org.counterpull.stock.Flat;
 import org.counterpull.stock.Plate;

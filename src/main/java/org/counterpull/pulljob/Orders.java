@@ -30,19 +30,21 @@ final class Orders {
    * Orders of a job.
    *
    * @param pieces how many pieces each run has: a run of one piece has no direction of its own
+   * @param free whether runs may be turned round at all
    */
   Orders(
       Weldment weldment,
       List<PulledRun> runs,
       List<RunPrecedence> precedence,
-      List<List<Piece>> pieces) {
+      List<List<Piece>> pieces,
+      boolean free) {
     this.weldment = weldment;
     this.runs = runs;
     List<Boolean> eitherWay = new ArrayList<>();
     for (int r = 0; r < runs.size(); r++) {
       startsAtEnd.add(startsAtEnd(runs.get(r)));
       boolean open = !closed(runs.get(r).path());
-      eitherWay.add(open && pieces.get(r).size() > 1);
+      eitherWay.add(free && open && pieces.get(r).size() > 1);
     }
     List<OrderProblem.Before> before = new ArrayList<>();
     for (RunPrecedence pair : precedence) {

@@ -15,24 +15,26 @@ import org.counterpull.order.OrderPlanner;
 import org.counterpull.order.OrderResult;
 import org.counterpull.order.RunPrecedence;
 import org.counterpull.order.WorkOrder;
+import org.counterpull.plan.NamedOrder;
+import org.counterpull.plan.PullAnswer;
+import org.counterpull.plan.PullAnswer.Band;
+import org.counterpull.plan.PullAnswer.CheckAnswer;
+import org.counterpull.plan.PullAnswer.Compared;
+import org.counterpull.plan.PullAnswer.MovedPart;
+import org.counterpull.plan.PullAnswer.Preset;
+import org.counterpull.plan.PullAnswer.Search;
+import org.counterpull.plan.PullAnswer.Share;
+import org.counterpull.plan.PullAnswer.Station;
+import org.counterpull.plan.PullAnswer.Taken;
+import org.counterpull.plan.PullAnswer.Turn;
+import org.counterpull.plan.PullAnswer.Verdict;
+import org.counterpull.plan.PullAnswer.Wanted;
 import org.counterpull.pull.RunSequence;
 import org.counterpull.pull.search.ExhaustiveSearch;
 import org.counterpull.pull.search.FoundOrder;
 import org.counterpull.pull.search.OrderProblem;
 import org.counterpull.pull.search.OrderSearch;
 import org.counterpull.pull.search.Step;
-import org.counterpull.pulljob.PullAnswer.Band;
-import org.counterpull.pulljob.PullAnswer.CheckAnswer;
-import org.counterpull.pulljob.PullAnswer.Compared;
-import org.counterpull.pulljob.PullAnswer.MovedPart;
-import org.counterpull.pulljob.PullAnswer.Preset;
-import org.counterpull.pulljob.PullAnswer.Search;
-import org.counterpull.pulljob.PullAnswer.Share;
-import org.counterpull.pulljob.PullAnswer.Station;
-import org.counterpull.pulljob.PullAnswer.Taken;
-import org.counterpull.pulljob.PullAnswer.Turn;
-import org.counterpull.pulljob.PullAnswer.Verdict;
-import org.counterpull.pulljob.PullAnswer.Wanted;
 import org.counterpull.weldment.Weldment;
 
 /** The shape of one job under any order of welding. */
@@ -54,13 +56,14 @@ public final class PullJob {
       List<PulledRun> runs,
       List<RunPrecedence> precedence,
       List<String> byRules,
-      long seed) {
+      long seed,
+      boolean eitherWay) {
     this.weldment = weldment;
     this.seed = seed;
     this.model = new PullModel(weldment, runs);
     this.sequence = model.sequence();
     this.cost = new ShapeCost(model, sequence);
-    this.orders = new Orders(weldment, runs, precedence, model.pieces());
+    this.orders = new Orders(weldment, runs, precedence, model.pieces(), eitherWay);
     this.spread = new Spread(seed, weldment, model);
     this.rules = orders.named(byRules);
   }
@@ -80,17 +83,40 @@ public final class PullJob {
     if (runs.isEmpty()) {
       return Optional.empty();
     }
-    Weldment free = unordered(weldment);
-    List<RunPrecedence> precedence =
-        joints.isEmpty() ? List.of() : RunPrecedence.of(free, joints, contacts);
     List<String> byRules = new ArrayList<>();
     if (!joints.isEmpty()) {
-      OrderResult result = OrderPlanner.plan(free, joints, contacts, seed);
+      OrderResult result = OrderPlanner.plan(unordered(weldment), joints, contacts, seed);
       if (result instanceof WorkOrder work) {
         work.runs().stream().map(RunPlan::name).forEach(byRules::add);
       }
     }
-    return Optional.of(new PullJob(weldment, runs, precedence, byRules, seed));
+    return Optional.of(
+        new PullJob(weldment, runs, precedence(weldment, joints, contacts), byRules, seed, true));
+  }
+
+  /**
+   * The job for a plan: the order by the rules is known, and runs keep the direction that the rules
+   * give them.
+   *
+   * @param byRules names of the runs in the order by the rules
+   */
+  public static Optional<PullJob> planned(
+      Weldment weldment,
+      List<Contact> contacts,
+      List<JointPlan> joints,
+      List<String> byRules,
+      long seed) {
+    List<PulledRun> runs = PulledRuns.of(weldment, contacts, joints);
+    return runs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new PullJob(
+                weldment, runs, precedence(weldment, joints, contacts), byRules, seed, false));
+  }
+
+  private static List<RunPrecedence> precedence(
+      Weldment weldment, List<JointPlan> joints, List<Contact> contacts) {
+    return joints.isEmpty() ? List.of() : RunPrecedence.of(unordered(weldment), joints, contacts);
   }
 
   /** The same weldment without the order that its file writes. */
@@ -243,17 +269,21 @@ public final class PullJob {
     int first = 0;
     for (int m = 0; m < model.measures().size(); m++) {
       Measure measure = model.measures().get(m);
+      Verdict verdict = verdict(measure, released.get(m));
+      List<Share> shares = shares(measure, welded.released(), first);
+      boolean helped = verdict == Verdict.MARGINAL || verdict == Verdict.NO;
       answers.add(
           new CheckAnswer(
               measure.check(),
               measure.toleranceMm(),
               band(held.get(m)),
               band(released.get(m)),
-              verdict(measure, released.get(m)),
+              verdict,
               measure.untold(),
-              shares(measure, welded.released(), first),
+              shares,
               presets(measure, Welded.readings(welded.released()), first),
-              band(preset.get(m))));
+              band(preset.get(m)),
+              helped ? new Remedies(model, spread).of(m, welded.released(), shares) : List.of()));
       first += measure.readings();
     }
     return answers;

@@ -8,7 +8,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
-import org.counterpull.pulljob.PullAnswer.Station;
+import org.counterpull.plan.PullAnswer.Station;
 
 /** Takes the rigid motion off a shape, so that only what bent is left. */
 final class Still {

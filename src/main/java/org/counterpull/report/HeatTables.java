@@ -33,8 +33,8 @@ final class HeatTables {
                 String.format(
                     Locale.ROOT,
                     "The order was welded in the full heat model (%s, %d cells), and each wait ends"
-                        + " when the metal along the run is at its limit there. Waits for metal"
-                        + " beside it: by superposition, which chose the order.",
+                        + " when the metal along the run is at its limit there. Superposed: the same wait"
+                        + " as a sum of single runs, by which the order was chosen.",
                     heat.resolution(),
                     heat.cells()));
   }

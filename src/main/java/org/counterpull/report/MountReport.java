@@ -136,7 +136,11 @@ public final class MountReport {
     return change.high() < 0.0005
         ? "0"
         : String.format(
-            Locale.ROOT, "%.3f (%.2f-%.2f)", change.value(), change.low(), change.high());
+            Locale.ROOT,
+            change.high() < 0.05 ? "%.3f (%.3f-%.3f)" : "%.3f (%.2f-%.2f)",
+            change.value(),
+            change.low(),
+            change.high());
   }
 
   static String percent(StrengthUse use) {

@@ -76,8 +76,9 @@ final class PlanJson {
     node.set("consumables", consumables(plan.consumables()));
     node.set("cost", plan.cost().<JsonNode>map(PlanJson::cost).orElse(JsonValues.NODES.nullNode()));
     node.set("checks", list(plan.checks(), PlanJson::check));
-    node.set("practice", PracticeJson.of(plan.practice()));
+    plan.shape().ifPresent(shape -> node.set("shape", PullJson.tree(shape)));
     node.set("heat", plan.heat().<JsonNode>map(HeatJson::of).orElse(JsonValues.NODES.nullNode()));
+    node.set("practice", PracticeJson.of(plan.practice()));
     node.set("formulas", list(formulas.uses(), PlanJson::formula));
     return node;
   }

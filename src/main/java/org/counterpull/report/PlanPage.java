@@ -26,17 +26,17 @@ final class PlanPage {
   private static final int FIRST_CAUTIONS = 8;
 
   private final Plan plan;
+  private final Measures measures;
   private final PlanWords words;
   private final PlanTables tables;
   private final PracticeTables practice;
   private final MachineLimits limits;
   private final FormulasUsed formulas;
-  private final Measures measures;
 
   PlanPage(Plan plan, Measures measures, FormulasUsed formulas) {
     this.plan = plan;
-    this.formulas = formulas;
     this.measures = measures;
+    this.formulas = formulas;
     words = new PlanWords(plan, measures);
     tables = new PlanTables(plan, measures);
     practice = new PracticeTables(plan, measures);
@@ -66,6 +66,12 @@ final class PlanPage {
             PageParts.bullets(limits.sentences())));
     out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
+    plan.shape()
+        .ifPresent(
+            shape ->
+                out.add(
+                    PageParts.section(
+                        "shape", "How it comes out", new ShapeSection(shape, measures).write())));
     section(out, "access", "What no tool reaches any more", practice.access());
     plan.practice().swings().forEach(swing -> out.add(swing(swing)));
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());

@@ -249,7 +249,7 @@ final class PlanTables {
               rows.add(row("filler", money(cost.filler(), cost.currency())));
               rows.add(row("gas", money(cost.gas(), cost.currency())));
               rows.add(row("electricity", money(cost.energy(), cost.currency())));
-              rows.add(row("stock", money(cost.stock(), cost.currency())));
+              rows.add(row("stock, the pieces alone", money(cost.stock(), cost.currency())));
               rows.add(row("together", money(cost.total(), cost.currency())));
             });
     return new Table(List.of("cost", "amount"), rows);

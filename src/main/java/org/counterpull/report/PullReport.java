@@ -3,24 +3,17 @@ package org.counterpull.report;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.counterpull.drawing.ShapeDrawing;
-import org.counterpull.pulljob.PullAnswer;
-import org.counterpull.pulljob.PullAnswer.Band;
-import org.counterpull.pulljob.PullAnswer.CheckAnswer;
-import org.counterpull.pulljob.PullAnswer.Compared;
-import org.counterpull.pulljob.PullAnswer.Preset;
-import org.counterpull.pulljob.PullAnswer.Search;
-import org.counterpull.pulljob.PullAnswer.Slender;
-import org.counterpull.pulljob.PullAnswer.Turn;
-import org.counterpull.pulljob.PullAnswer.Verdict;
-import org.counterpull.pulljob.PullAnswer.Wanted;
+import org.counterpull.plan.PullAnswer;
+import org.counterpull.plan.PullAnswer.CheckAnswer;
+import org.counterpull.plan.PullAnswer.Compared;
+import org.counterpull.plan.PullAnswer.Search;
+import org.counterpull.plan.PullAnswer.Slender;
+import org.counterpull.plan.PullAnswer.Verdict;
 import org.counterpull.quantity.LengthUnit;
 
 /** What welding does to a shape, as a summary, JSON and a drawing. */
@@ -95,16 +88,7 @@ public final class PullReport {
 
   private void slender() {
     for (Slender thin : answer.slender()) {
-      wrapped(
-          "  ",
-          String.format(
-              Locale.ROOT,
-              "%s %s: its runs pull with %.0f kN along it, it buckles at %.0f kN (%.0f N/mm2)",
-              thin.part(),
-              thin.buckles() ? "BUCKLES, so its bending below is not to be believed" : "stays flat",
-              thin.forceN() / 1e3,
-              thin.limitN() / 1e3,
-              thin.stressMPa()));
+      wrapped("  ", words.slender(thin));
     }
     if (answer.slender().isEmpty()) {
       line("  no plate is thin and wide enough to buckle");
@@ -132,6 +116,9 @@ public final class PullReport {
     if (!presets.isEmpty()) {
       wrapped("      ", "set off before tacking: " + String.join("; ", presets));
       line("      that leaves " + words.band(check.check(), check.withPresets()));
+    }
+    if (check.verdict() != Verdict.YES) {
+      words.remedies(check).forEach(remedy -> wrapped("      ", "would help: " + remedy));
     }
   }
 
@@ -182,102 +169,10 @@ public final class PullReport {
 
   /** Everything in numbers. */
   public String json() {
-    ObjectNode node = MAPPER.createObjectNode();
-    node.put("weldment", answer.weldment().name());
-    node.put("order", answer.order().word());
-    answer
-        .search()
-        .ifPresent(
-            search ->
-                node.putObject("search")
-                    .put("proved", search.proved())
-                    .put("evaluations", search.evaluations())
-                    .put("seed", search.seed())
-                    .put("interrupted", search.interrupted()));
-    ArrayNode checks = node.putArray("checks");
-    answer.checks().forEach(check -> check(checks.addObject(), check));
-    ArrayNode orders = node.putArray("orders");
-    answer.orders().forEach(order -> order(orders.addObject(), order));
-    ArrayNode sequence = node.putArray("sequence");
-    for (Turn turn : answer.sequence()) {
-      sequence.addObject().put("run", turn.run()).put("reversed", turn.reversed());
-    }
-    ArrayNode runs = node.putArray("runs");
-    answer.runs().forEach(run -> run(runs.addObject(), run));
-    ArrayNode parts = node.putArray("parts");
-    answer.parts().forEach(part -> parts.addObject().put("part", part.part()).put("as", part.as()));
-    ArrayNode slender = node.putArray("buckling");
-    answer.slender().forEach(thin -> slender(slender.addObject(), thin));
-    answer.notes().forEach(node.putArray("notes")::add);
     try {
-      return MAPPER.writeValueAsString(node) + "\n";
+      return MAPPER.writeValueAsString(PullJson.tree(answer)) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a JSON tree could not be written", e);
     }
-  }
-
-  private static void check(ObjectNode node, CheckAnswer check) {
-    node.put("name", check.check().name()).put("kind", check.check().kind().word());
-    put(node, "toleranceMm", check.toleranceMm());
-    node.put("verdict", check.verdict().name().toLowerCase(Locale.ROOT));
-    if (!check.untold().isEmpty()) {
-      node.put("untold", check.untold());
-    }
-    band(node.putObject("held"), check.held());
-    band(node.putObject("released"), check.released());
-    ArrayNode shares = node.putArray("shares");
-    check
-        .shares()
-        .forEach(
-            share -> {
-              ObjectNode one = shares.addObject().put("run", share.run());
-              put(one, "mm", share.mm());
-            });
-    ArrayNode presets = node.putArray("presets");
-    for (Preset preset : check.presets()) {
-      ObjectNode one = presets.addObject().put("part", preset.part()).put("where", preset.where());
-      ArrayNode offset = one.putArray("offsetMm");
-      for (double mm : preset.offset().toArray()) {
-        offset.add(JsonValues.number(mm));
-      }
-    }
-    band(node.putObject("withPresets"), check.withPresets());
-  }
-
-  private static void band(ObjectNode node, Band band) {
-    put(node, "expectedMm", band.expected());
-    put(node, "lowMm", band.low());
-    put(node, "highMm", band.high());
-  }
-
-  private static void order(ObjectNode node, Compared order) {
-    node.put("order", order.order().word());
-    ArrayNode expected = node.putArray("expectedMm");
-    order.expectedMm().forEach(mm -> expected.add(JsonValues.number(mm)));
-    put(node, "worst", order.worst());
-    put(node, "handlingMin", order.handlingMin());
-  }
-
-  private static void run(ObjectNode node, Wanted run) {
-    node.put("run", run.run());
-    put(node, "netHeatJPerMm", run.netHeatJPerMm());
-    put(node, "closingMm", run.closingMm());
-    put(node, "acrossMm", run.acrossMm());
-    put(node, "angleRad", run.angleRad());
-    put(node, "alongN", run.alongN());
-    node.put("basis", run.basis());
-    run.beyond().forEach(node.putArray("beyond")::add);
-  }
-
-  private static void slender(ObjectNode node, Slender thin) {
-    node.put("part", thin.part());
-    put(node, "forceN", thin.forceN());
-    put(node, "limitN", thin.limitN());
-    put(node, "stressMPa", thin.stressMPa());
-    node.put("buckles", thin.buckles());
-  }
-
-  private static void put(ObjectNode node, String key, double value) {
-    node.set(key, JsonValues.number(value));
   }
 }

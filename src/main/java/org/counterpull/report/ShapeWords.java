@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.counterpull.pulljob.PullAnswer.Band;
-import org.counterpull.pulljob.PullAnswer.CheckAnswer;
-import org.counterpull.pulljob.PullAnswer.Preset;
-import org.counterpull.pulljob.PullAnswer.Share;
+import org.counterpull.plan.PullAnswer.Band;
+import org.counterpull.plan.PullAnswer.CheckAnswer;
+import org.counterpull.plan.PullAnswer.Preset;
+import org.counterpull.plan.PullAnswer.Remedy;
+import org.counterpull.plan.PullAnswer.Share;
+import org.counterpull.plan.PullAnswer.Slender;
 import org.counterpull.weldment.Check;
 
 /** Says in words what the shape engine found out about checks. */
@@ -113,7 +115,35 @@ final class ShapeWords {
     return String.join(" and ", pieces);
   }
 
+  /** Whether a thin part stays flat. */
+  String slender(Slender thin) {
+    return String.format(
+        Locale.ROOT,
+        "%s %s: its runs pull with %.0f kN along it, it buckles at %.0f kN (%.0f N/mm2)",
+        thin.part(),
+        thin.buckles() ? "BUCKLES, so its bending below is not to be believed" : "stays flat",
+        thin.forceN() / 1e3,
+        thin.limitN() / 1e3,
+        thin.stressMPa());
+  }
+
   static String worst(double ratio) {
     return String.format(Locale.ROOT, "%.2f", ratio);
+  }
+
+  /** What would bring a check in, each with what it leaves. */
+  List<String> remedies(CheckAnswer answer) {
+    List<String> sentences = new ArrayList<>();
+    Check check = answer.check();
+    for (Remedy remedy : answer.remedies()) {
+      sentences.add(remedy.what() + ": leaves " + band(check, remedy.leaves()));
+    }
+    sentences.add(
+        "fixtures: in them it is "
+            + band(check, answer.held())
+            + "; the rest springs back when they come off cold");
+    double most = Math.max(Math.abs(answer.released().low()), Math.abs(answer.released().high()));
+    sentences.add("boring or machining after welding: leave " + fine(2 * most) + " of metal on");
+    return sentences;
   }
 }

@@ -96,8 +96,10 @@ final class SteelWords {
       rows.add(
           row(
               opinion.method(),
-              opinion.answer().map(this::temperature).orElse(Shown.only("none")),
-              opinion.counts() ? "holds" : "outside: " + String.join("; ", opinion.outside()),
+              opinion.answer().map(this::temperature).orElse(Shown.only("yes or no")),
+              opinion.counts() || opinion.answer().isEmpty()
+                  ? "holds"
+                  : "outside: " + String.join("; ", opinion.outside()),
               opinion.words()));
     }
     return new Table(List.of("preheat by", "gives", "holds here", "asked with"), rows);

@@ -115,7 +115,7 @@ public final class LinePeaks {
     return heatMm2K
         * across.densityPerMm(nMm, spread)
         * depth.densityPerMm(bMm, spread)
-        * ends.map(e -> along(e, tMm, Math.sqrt(spread))).orElse(1.0);
+        * alongAt(tMm, spread);
   }
 
   /** The run and its images behind both ends of the metal. */
@@ -161,21 +161,31 @@ public final class LinePeaks {
             1.3 * TWO_OVER_ROOT_TWO_PI_E / 2 * heatMm2K / (h * outToRiseK));
     List<double[]> columns = bothSides(cell, out, across.lowMm(), across.highMm());
     List<double[]> layers = bothSides(cell, h, depth.lowMm(), depth.highMm());
-    List<PeakCell> cells = new ArrayList<>();
-    for (double[] slice : slices(cell, out)) {
-      for (double[] column : columns) {
-        for (double[] layer : layers) {
+    List<double[]> slices = slices(cell, out);
+    Spreads spreads = new Spreads(cell, out + widest() + ends.map(Ends::lengthMm).orElse(0.0));
+    double[][] acrossAt = spreads.table(columns, across::densityPerMm);
+    double[][] depthAt = spreads.table(layers, depth::densityPerMm);
+    double[][] alongAt = spreads.table(slices, this::alongAt);
+    List<PeakCell> cells = new ArrayList<>(slices.size() * columns.size() * layers.size());
+    for (int i = 0; i < slices.size(); i++) {
+      for (int j = 0; j < columns.size(); j++) {
+        double[] both = Spreads.product(alongAt[i], acrossAt[j]);
+        for (int k = 0; k < layers.size(); k++) {
           cells.add(
               new PeakCell(
-                  slice[0],
-                  column[0],
-                  layer[0],
-                  slice[1] * column[1] * layer[1],
-                  peakC(slice[0], column[0], layer[0])));
+                  slices.get(i)[0],
+                  columns.get(j)[0],
+                  layers.get(k)[0],
+                  slices.get(i)[1] * columns.get(j)[1] * layers.get(k)[1],
+                  startC + heatMm2K * Spreads.peak(both, depthAt[k])));
         }
       }
     }
     return cells;
+  }
+
+  private double alongAt(double tMm, double spreadMm2) {
+    return ends.map(e -> along(e, tMm, Math.sqrt(spreadMm2))).orElse(1.0);
   }
 
   /** Middles and widths from the run to both ends of the metal, or as far out as it matters. */

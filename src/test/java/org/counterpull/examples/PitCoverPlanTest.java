@@ -61,10 +61,52 @@ class PitCoverPlanTest {
     assertThat(plan.step("ream:eye-1")).isGreaterThan(plan.lastStep("weld:"));
   }
 
+  /** Pins and grease go in after the paint, nothing else. */
   @Test
-  void itIsMeasuredColdAndPaintedLast() {
+  void itIsMeasuredColdThenPaintedThenHungAndSwung() {
     assertThat(plan.lastStep("measure")).isGreaterThan(plan.lastStep("weld:"));
-    assertThat(plan.step("paint")).isEqualTo(plan.json().get("operations").size());
+    assertThat(plan.step("paint")).isGreaterThan(plan.lastStep("measure"));
+    assertThat(plan.step("fit-pin:bores")).isGreaterThan(plan.step("paint"));
+    assertThat(plan.step("grease:bores")).isGreaterThan(plan.step("fit-pin:bores"));
+    assertThat(plan.step("prop:cover")).isLessThan(plan.step("try-swing:cover"));
+    assertThat(plan.step("unprop:cover")).isEqualTo(plan.json().get("operations").size());
+  }
+
+  /** The rules that a hinged cover with lugs, a rod and corners asks for, each with its reason. */
+  @Test
+  void everyRuleThatAppliesIsThereWithItsReason() {
+    JsonNode rules = plan.json().get("practice").get("rules");
+    assertThat(plan.texts(rules, "id"))
+        .contains("R01", "R02", "R03", "R05d", "R10", "R11", "R14", "R17", "R18", "R18b", "R19")
+        .contains("R20", "R21", "R21b", "R22", "R23", "R25", "R27", "R28", "R29", "R30", "R31")
+        .contains("R38", "R39", "R41", "R44");
+    for (JsonNode rule : rules) {
+      assertThat(rule.get("reason").asText()).endsWith(".");
+      assertThat(rule.get("source").asText()).isNotBlank();
+    }
+  }
+
+  @Test
+  void pinsGoInFromTheEndAndTheSwingIsFree() {
+    assertThat(plan.texts(plan.json().get("practice").get("accessLost"), "tool"))
+        .doesNotContain("pin", "rod");
+    JsonNode swing = plan.json().get("practice").get("swings").get(0);
+    assertThat(swing.get("clash").isNull()).isTrue();
+    assertThat(swing.get("faults")).isEmpty();
+    assertThat(swing.get("moving")).hasSize(14);
+  }
+
+  /**
+   * By hand, seen along the hinge (Y 917, Z 44): pins at (-317, -844) and (-557, -68), so 812.27 mm
+   * apart, and |(-317)(-68) - (-844)(-557)| / 812.27 = 552.22 mm of arm.
+   */
+  @Test
+  void theCylindersArmAtTheStartIsThatOfTheTriangle() {
+    JsonNode first =
+        plan.json().get("practice").get("swings").get(0).get("positions").get(0).get("drive");
+    assertThat(first.get("pinToPinMm").asDouble()).isCloseTo(812.27, within(0.005));
+    assertThat(Math.abs(first.get("leverArm").get("value").asDouble()))
+        .isCloseTo(552.22, within(0.005));
   }
 
   @Test
@@ -139,7 +181,31 @@ class PitCoverPlanTest {
     JsonNode check = plan.json().get("checks").get(1);
     assertThat(check.get("name").asText()).isEqualTo("rail straight");
     assertThat(check.get("tolerance").get("value").asDouble()).isEqualTo(4.5);
-    assertThat(check.get("expected").isNull()).isTrue();
+    double expected = check.get("expected").asDouble();
+    assertThat(check.get("low").asDouble()).isLessThan(expected);
+    assertThat(check.get("high").asDouble()).isGreaterThan(expected).isLessThan(4.5);
+  }
+
+  /**
+   * The order found keeps the worst check nearer than that of the rules and than one side first.
+   */
+  @Test
+  void theOrderIsTheOneThatKeepsTheChecksNearest() {
+    JsonNode shape = plan.json().get("shape");
+    assertThat(shape.get("order").asText()).isEqualTo("best");
+    double worst = 0;
+    double others = Double.MAX_VALUE;
+    for (JsonNode order : shape.get("orders")) {
+      double one = order.get("worst").asDouble();
+      if (order.get("order").asText().equals("best")) {
+        worst = one;
+      } else {
+        others = Math.min(others, one);
+      }
+    }
+    assertThat(worst).isPositive().isLessThan(others);
+    assertThat(plan.texts(plan.json().get("runs"), "name"))
+        .isEqualTo(plan.texts(shape.get("sequence"), "run"));
   }
 
   /** The words of a step and the direction of its line say the same: the rails lie along x. */

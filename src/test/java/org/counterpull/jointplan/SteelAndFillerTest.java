@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.counterpull.machine.Stretch;
 import org.counterpull.quantity.Computed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,7 +50,11 @@ class SteelAndFillerTest {
     JointPlan plan = tee("S355J2", "", 20, "8", MAG);
     assertThat(plan.steel().preheats())
         .extracting(PreheatOpinion::method)
-        .containsExactly("EN 1011-2 method B", "table of AWS D1.1", "AWS D1.1 hydrogen control");
+        .containsExactly(
+            "EN 1011-2 method B",
+            "table of AWS D1.1",
+            "AWS D1.1 hydrogen control",
+            "EN 1011-2 method A, table C.1");
     assertThat(opinion(plan, 0).counts()).isTrue();
     assertThat(opinion(plan, 1).counts()).isFalse();
     assertThat(opinion(plan, 1).outside().toString()).contains("not in its list");
@@ -174,5 +179,61 @@ class SteelAndFillerTest {
     assertThat(plan.notes().toString()).contains("low-hydrogen filler");
     assertThat(plan.preheat().value())
         .isGreaterThan(tee("S355J2", "", 25, "8", set.replace("E6013", "E7018")).preheat().value());
+  }
+
+  /**
+   * By hand: a lug 80 x 20, 40 high, on a flat 100 x 20, 90 long, weld 80: the lug ends after 40 mm
+   * and counts 20 x 40/75 = 10.67; the base reaches 90 x 100/80/2 = 56.25 mm each way and counts 20
+   * x 56.25/75 = 15.0. Together 10.67 + 2 x 15.0 = 40.67 mm.
+   */
+  @Test
+  void narrowPartsCountByTheirRealSection() {
+    String yaml =
+        "weldment: lug\nsteel: S355J2\nparts:\n  base: {stock: flat 100 x 20, length: 90}\n"
+            + "  lug: {stock: flat 80 x 20, length: 40, onto: base, face: top,"
+            + " set: standing along, at: middle}\njoints:\n"
+            + "  lug: {between: [lug, base], leg: 8}\nmachines:\n  set: "
+            + MAG
+            + "\n";
+    PreheatOpinion methodA = opinion(PlannedJoints.of(folder, yaml).get(0), 3);
+    assertThat(methodA.words()).contains("combined thickness 40.7 mm");
+    assertThat(methodA.answer()).isEmpty();
+  }
+
+  /** A bar of 20 mm cools like a plate of pi/4 x 20 = 15.71 mm and is preheated by its 20 mm. */
+  @Test
+  void aRoundBarIsNoPlate() {
+    String yaml =
+        "weldment: bar\nsteel: S355J2\nparts:\n"
+            + "  base: {stock: flat 150 x 25, length: 300}\n"
+            + "  bar: {stock: round bar 20, length: 200, onto: base, face: top, set: lying along,"
+            + " at: middle}\njoints:\n  bar: {between: [bar, base]}\nmachines:\n  set: "
+            + MAG
+            + "\n";
+    PreheatOpinion methodA = opinion(PlannedJoints.of(folder, yaml).get(0), 3);
+    // 314.2 mm2 x 200 over 15.71 x 200: it reaches 20 mm, 15.71 x 20/75 = 4.19; base 25 whole.
+    assertThat(methodA.words()).contains("(4.19 + 2 x 25 mm");
+  }
+
+  @Test
+  void aTestPieceIsAskedForWhereNothingWasProved() {
+    JointPlan plan = tee("S355J2", "", 20, "8", MAG);
+    Coupon coupon = plan.coupon().orElseThrow();
+    assertThat(coupon.pieces()).contains("150 x 75 x 20 mm").contains("tee");
+    assertThat(coupon.welded()).contains("position PB").contains(" A, ").contains("mm/s");
+    assertThat(coupon.see().toString()).contains("root").contains("leg of at least 8 mm");
+    assertThat(coupon.cut().toString()).contains("nital");
+  }
+
+  @Test
+  void aSmallMachineSaysHowItIsStretched() {
+    String small =
+        "{process: mag, current: 30..140 A, duty: 20% at 90 A, supply: 120 V 20 A, wire: 0.8 mm}";
+    List<String> ways = Stretch.of(tee("S355J2", "", 20, "8", small).verdicts().get(0));
+    assertThat(ways).hasSize(4);
+    assertThat(ways.get(0)).startsWith("bevel: ").contains("root face");
+    assertThat(ways.get(1)).startsWith("passes: ").contains("rests");
+    assertThat(ways.get(2)).startsWith("preheat: ").contains("limit of this way is 250 C");
+    assertThat(ways.get(3)).contains("none of these mends");
   }
 }

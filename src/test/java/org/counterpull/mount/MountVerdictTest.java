@@ -107,6 +107,23 @@ class MountVerdictTest {
     assertThat(z - mount.tube().lowZMm()).isGreaterThanOrEqualTo(keep);
   }
 
+  // A short sleeve presses its ends into the tube: 6 M/(D L2) with M = 12 000 (45 + 30) N mm, D 60,
+  // L 60 is 25 MPa; Lame
+  // squeezes the bore by 2 x 50 x 25 x 3600/(206 000 x 1100) = 0.0397 mm, three times a third of
+  // 0.039 mm.
+  @Test
+  void aShortSleeveAtHandPressesTheBore() {
+    MountBench bench = new MountBench(Cases.cradle());
+    GivenSleeve given = new GivenSleeve(6.3, 60, 0.2);
+    SleeveSizing.Sized sized = new SleeveSizing(bench, Optional.of(given)).around().orElseThrow();
+    assertThat(sized.bearingMPa()).isCloseTo(25, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(sized.squeezeMm())
+        .isCloseTo(0.0397, org.assertj.core.api.Assertions.within(0.00005));
+    WayAnswer answer = new SleeveWays(bench, Optional.of(given)).loose(Optional.empty());
+    assertThat(answer.outcome()).isEqualTo(Outcome.DONT);
+    assertThat(String.join(" ", answer.deciding())).contains("a longer sleeve");
+  }
+
   // Friction by hand: 18 000 x 1.25/(2 x 0.15) = 75 000 N; two bolts M12 8.8 hold 2 x 0.7 x 800 x
   // 84.3 = 94 416 N.
   // Squeeze 2 d p D2/(E (D2 - d2)) with p = 75 000/(60 L): 0.0131 mm at 155 mm, the first length

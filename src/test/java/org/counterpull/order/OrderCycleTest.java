@@ -24,13 +24,13 @@ class OrderCycleTest {
     assertThat(cycle.members()).extracting(Precedence::rule).containsExactly("before", "R04b");
     assertThat(cycle.inWords())
         .containsExactly(
-            "fit:plate before insert:nut (before): The test says so.",
-            "insert:nut before fit:plate (R04b): The captive piece can't go in any more once this"
+            "fit plate before insert nut (before): The test says so.",
+            "insert nut before fit plate (R04b): The captive piece can't go in any more once this"
                 + " part lies over it.");
     assertThat(cycle.remedies())
         .containsExactly(
             "Make the piece removable, or split the part that closes over it.",
-            "Leave out the file's rule \"fit:plate before insert:nut\".");
+            "Leave out the file's rule \"fit plate before insert nut\".");
   }
 
   @Test

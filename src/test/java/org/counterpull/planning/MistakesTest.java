@@ -71,9 +71,9 @@ class MistakesTest {
     String said = run.out().replaceAll("\\s+", " ");
     assertThat(said)
         .contains("these rules go round in a circle, which is a fault of the design")
-        .contains("cool before fit-pin:eyes (R05d): A pin that is put in warm seizes")
-        .contains("fit-pin:eyes before fit:wall-a (R05): The pin does not go in any more")
-        .contains("fit:wall-a before tack:wall-a (P06): Both parts lie in place")
+        .contains("cool before fit pin eyes (R05d): A pin that is put in warm seizes")
+        .contains("fit pin eyes before fit wall-a (R05): The pin does not go in any more")
+        .contains("fit wall-a before tack wall-a (P06): Both parts lie in place")
         .contains("Use a removable pin")
         .contains("a bolted bearing or a split bush");
     for (String page : List.of("plan.html", "plan.md", "plan.json")) {

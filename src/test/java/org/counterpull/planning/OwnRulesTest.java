@@ -72,7 +72,7 @@ class OwnRulesTest {
     assertThat(plan.refusals()).hasSize(1);
     assertThat(plan.refusals().get(0).why())
         .contains("(hot): it is quicker.")
-        .contains("cool before ream:eye (R02)");
+        .contains("cool before ream eye (R02)");
     assertThat(plan.refusals().get(0).wayForward()).contains("Leave out the file's rule \"hot\".");
   }
 }

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import org.counterpull.plan.NamedOrder;
+import org.counterpull.plan.PullAnswer;
+import org.counterpull.plan.PullAnswer.CheckAnswer;
 import org.counterpull.pull.RunSequence;
-import org.counterpull.pulljob.PullAnswer.CheckAnswer;
 import org.counterpull.shrinkage.TendonCamber;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -72,6 +72,7 @@ class PlanJsonTest {
             "cost",
             "checks",
             "heat",
+            "practice",
             "formulas");
     assertThat(plan.get("runs")).hasSize(20);
     assertThat(plan.get("runs").get(19).get("number").asInt()).isEqualTo(20);

@@ -24,7 +24,7 @@ class PlanMarkdownTest {
             "## Where the numbers come from");
     assertThat(text.lines().filter(line -> line.startsWith("- [ ] ")))
         .hasSize(SamplePlan.refused().operations().size());
-    assertThat(text.lines().filter(line -> line.startsWith("| W"))).hasSize(20);
+    assertThat(text.lines().filter(line -> line.startsWith("| W"))).hasSize(40);
   }
 
   @Test

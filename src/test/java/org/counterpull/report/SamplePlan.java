@@ -146,7 +146,8 @@ final class SamplePlan {
                 number("cost", 158, "EUR"))),
         checks(),
         Plan.Practice.NONE,
-        Optional.of(heat()));
+        Optional.of(heat()),
+        Optional.empty());
   }
 
   /** A seal that gets too hot, a bearing that is out, a pass that begins at its limit. */

@@ -45,7 +45,12 @@ record Chapter(String title, String resource, String intro) {
               "zone.yaml",
               "Shrinkage read off a field of peak temperatures, against the closed forms. A row"
                   + " that compares two of our own ways shows their ratio, and the reference is"
-                  + " one."));
+                  + " one."),
+          new Chapter(
+              "The heat engine",
+              "heat.yaml",
+              "Each row is solved by the kernel of the package `heat`, at normal fineness, and read"
+                  + " off its field."));
 
   List<Worked> worked() {
     try (InputStream data = Chapter.class.getResourceAsStream("/verification/" + resource)) {

@@ -3,6 +3,7 @@ package org.counterpull.verification;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import org.counterpull.heat.solve.HeatCases;
 import org.counterpull.jointplan.PassCases;
 import org.counterpull.pull.ShapeCases;
 import org.counterpull.zone.ZoneCases;
@@ -18,6 +19,7 @@ final class SolvedCases {
     ALL.putAll(ZoneCases.all());
     ALL.putAll(WeldCases.all());
     ALL.putAll(PassCases.all());
+    ALL.putAll(HeatCases.all());
   }
 
   private SolvedCases() {}

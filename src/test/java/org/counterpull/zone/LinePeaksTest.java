@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import org.counterpull.cooling.Conductor;
 import org.counterpull.cooling.InstantSources;
@@ -87,6 +88,25 @@ class LinePeaksTest {
     double inside = line(new Reach.Endless(), 10, Optional.empty()).peakC(0, 8, -3);
     assertThat(line(new Reach.Endless(), 10, Optional.of(atEnd)).peakC(400, 8, -3))
         .isCloseTo(inside, within(1e-5 * inside));
+  }
+
+  // The field of cells is worked out from tables: it must say what a single place says.
+  @Test
+  void cellsHaveThePeaksOfTheirPlaces() {
+    LinePeaks bar =
+        new LinePeaks(
+            300,
+            0.0049,
+            20,
+            new Reach.Between(-10, 30),
+            new Reach.Between(-8, 0),
+            Optional.of(new LinePeaks.Ends(50, 20, 30)));
+    List<PeakCell> cells = bar.cells(20);
+    for (int i = 0; i < cells.size(); i += 997) {
+      PeakCell cell = cells.get(i);
+      double rise = bar.peakC(cell.tMm(), cell.nMm(), cell.bMm()) - 20;
+      assertThat(cell.peakC() - 20).isCloseTo(rise, within(1e-3 * rise));
+    }
   }
 
   @Test

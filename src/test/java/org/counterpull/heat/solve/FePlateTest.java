@@ -27,7 +27,7 @@ class FePlateTest {
   private static final double[] PEAKS = {380.8, 283.2, 136.3, 77.6, 67.6, 137.1, 48.5};
   private static final double[] AT_600 = {56.097, 56.085, 56.049, 55.913, 55.521, 49.781, 48.428};
 
-  private static Simulation plate(double cellMm, Fineness fineness) {
+  static Simulation plate(double cellMm, Fineness fineness) {
     ThermalMaterial metal = ThermalMaterial.constant("steel, constant", 40, 7850, 650);
     CartesianGrid grid =
         new CartesianGrid(

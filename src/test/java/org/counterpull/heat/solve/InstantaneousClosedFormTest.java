@@ -141,7 +141,7 @@ class InstantaneousClosedFormTest {
         .isCloseTo(90.06, within(0.02 * 90.06));
   }
 
-  private static Simulation bar(double halfLengthMm) {
+  static Simulation bar(double halfLengthMm) {
     ThermalMaterial steel = ThermalMaterial.constant("bar", 45, 4082, 1000);
     CartesianGrid grid =
         new CartesianGrid(from0(halfLengthMm, 1), new double[] {-12.5, 12.5}, new double[] {-6, 0});
@@ -165,6 +165,11 @@ class InstantaneousClosedFormTest {
     "800, 10, 80, 309.7"
   })
   void waitOnAWidePlate(double lineJPerMm, double thicknessMm, double limitK, double waitS) {
+    assertThat(waitOnAWidePlate(lineJPerMm, thicknessMm, limitK))
+        .isCloseTo(waitS, within(0.04 * waitS));
+  }
+
+  static double waitOnAWidePlate(double lineJPerMm, double thicknessMm, double limitK) {
     ThermalMaterial steel = ThermalMaterial.constant("plate", 45, 3900, 1000);
     CartesianGrid grid =
         new CartesianGrid(new double[] {0, 1}, from0(500, 1), new double[] {-thicknessMm, 0});
@@ -179,14 +184,17 @@ class InstantaneousClosedFormTest {
     s.advanceTo(1);
     Vec3 middle = new Vec3(0, 0, -thicknessMm / 2);
     boolean cooled = s.advanceUntil(x -> x.temperatureC(plate, middle) <= limitK, 1000, 0.5);
-    assertThat(cooled).isTrue();
-    assertThat(s.timeS()).isCloseTo(waitS, within(0.04 * waitS));
+    return cooled ? s.timeS() : Double.NaN;
   }
 
   // From memory: the AWS Welding Handbook's example by Adams' formula: 720 J/mm, d = 5, 0.0044
   // J/mm3K, T0 = 25, Tm = 1510; zone to 730 C 5.904 mm wide. 2 %, from the field of peaks.
   @Test
   void widthOfTheHeatAffectedZone() {
+    assertThat(heatAffectedWidthMm()).isCloseTo(5.904, within(0.02 * 5.904));
+  }
+
+  static double heatAffectedWidthMm() {
     ThermalMaterial steel = ThermalMaterial.constant("steel", 28, 4400, 1000);
     CartesianGrid grid =
         new CartesianGrid(new double[] {0, 1}, from0(150, 0.25), new double[] {-5, 0});
@@ -202,8 +210,7 @@ class InstantaneousClosedFormTest {
             TravelPath.spot(Vec3.ZERO, DOWN),
             new UniformBox(4, 0.5, 5)));
     s.advanceTo(60);
-    double width = placeOfPeak(s, plate, 730) - placeOfPeak(s, plate, 1510);
-    assertThat(width).isCloseTo(5.904, within(0.02 * 5.904));
+    return placeOfPeak(s, plate, 730) - placeOfPeak(s, plate, 1510);
   }
 
   private static double placeOfPeak(Simulation s, Block plate, double limitC) {

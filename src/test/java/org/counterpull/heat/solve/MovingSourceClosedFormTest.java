@@ -29,7 +29,7 @@ class MovingSourceClosedFormTest {
   private static final double SPEED = 5;
 
   /** Half a plate y 0 to width, z 0 to depth, with the arc along y = 0 from x = 30. */
-  private static Simulation half(
+  static Simulation half(
       double travelMm, double widthMm, double depthMm, double cellMm, UniformBox box, double film) {
     double lengthMm = 60 + travelMm;
     CartesianGrid grid =

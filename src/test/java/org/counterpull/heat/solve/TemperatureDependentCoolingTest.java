@@ -40,7 +40,7 @@ class TemperatureDependentCoolingTest {
   }
 
   /** The heat is put in as a strip at 1700 C, of the width that holds it. */
-  private static double fallTime(double lineJPerMm, double d, FaceCondition onFaces) {
+  static double fallTime(double lineJPerMm, double d, FaceCondition onFaces) {
     ThermalMaterial steel = HeatMaterials.carbonSteel();
     double jPerMm3 = steel.enthalpyJPerMm3(1700) - steel.enthalpyJPerMm3(20);
     double halfWidth = lineJPerMm / d / jPerMm3 / 2;

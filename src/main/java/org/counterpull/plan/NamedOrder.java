@@ -1,4 +1,4 @@
-package org.counterpull.pulljob;
+package org.counterpull.plan;
 
 /** Orders of welding that are compared. */
 public enum NamedOrder {

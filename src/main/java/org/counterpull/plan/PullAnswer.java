@@ -1,4 +1,4 @@
-package org.counterpull.pulljob;
+package org.counterpull.plan;
 
 import java.util.List;
 import java.util.Optional;
@@ -106,6 +106,7 @@ public record PullAnswer(
    * @param shares how much each run moves it, the most first; together they make its central value
    * @param presets how to set parts off before tacking so that it comes out true
    * @param withPresets what is left to expect with them
+   * @param remedies what else would help, the most first; empty where it is in tolerance
    */
   public record CheckAnswer(
       Check check,
@@ -116,12 +117,22 @@ public record PullAnswer(
       String untold,
       List<Share> shares,
       List<Preset> presets,
-      Band withPresets) {
+      Band withPresets,
+      List<Remedy> remedies) {
     public CheckAnswer {
       shares = List.copyOf(shares);
+      remedies = List.copyOf(remedies);
       presets = List.copyOf(presets);
     }
   }
+
+  /**
+   * Something that would bring a check nearer.
+   *
+   * @param what what is changed
+   * @param leaves what is to be expected then
+   */
+  public record Remedy(String what, Band leaves) {}
 
   /** What one run moves a check by, mm. */
   public record Share(String run, double mm) {}
