@@ -66,7 +66,9 @@ public final class ToolAccess {
    * @param counted the parts that count; the spot's own part counts for the tool's body only
    */
   public Set<String> inTheWay(Spot spot, Tool tool, Set<String> counted) {
-    return better(spot, way -> along(spot, way, tool, counted));
+    // A nipple looks out of one face only.
+    double through = tool.equals(Tool.GREASE_GUN) ? 1 : THROUGH_MM;
+    return better(spot, through, way -> along(spot, way, tool, counted));
   }
 
   /**
@@ -78,7 +80,7 @@ public final class ToolAccess {
    */
   public Set<String> inTheWayOfPin(List<Spot> row, double diameterMm, Set<String> counted) {
     Spot first = row.get(0);
-    return better(first, way -> pin(row, way, diameterMm, counted));
+    return better(first, THROUGH_MM, way -> pin(row, way, diameterMm, counted));
   }
 
   private interface Look {
@@ -86,11 +88,11 @@ public final class ToolAccess {
   }
 
   /** By the better of the two ends; a place at one face of its part has only that end. */
-  private Set<String> better(Spot spot, Look look) {
+  private Set<String> better(Spot spot, double throughMm, Look look) {
     List<Vector3D> ends = List.of(spot.axis(), spot.axis().negate());
     double nearer = ends.stream().mapToDouble(end -> toOutside(spot, end)).min().orElseThrow();
     return ends.stream()
-        .filter(end -> toOutside(spot, end) <= 2 * nearer + THROUGH_MM)
+        .filter(end -> toOutside(spot, end) <= 2 * nearer + throughMm)
         .map(look::blockers)
         .min(Comparator.<Set<String>>comparingInt(Set::size))
         .orElseThrow();

@@ -47,7 +47,7 @@ public final class Cautions {
   public static List<Timed> whereTheyBite(List<Timed> operations, List<Plan.Caution> cautions) {
     Map<Integer, List<String>> texts = new TreeMap<>();
     for (Plan.Caution caution : cautions) {
-      // A caution that a plan adds by itself has no row: it stands at the head of the plan only.
+      // A caution that isn't a row of the file (of a mount, say) has no step of its own.
       ROWS.stream()
           .filter(r -> r.id().equals(caution.id()))
           .findFirst()

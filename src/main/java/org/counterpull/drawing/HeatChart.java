@@ -23,6 +23,13 @@ public final class HeatChart {
   private static final double TEXT = 14;
   private static final double LETTER_WIDE = 13;
   private static final int LETTER_ROWS = 12;
+
+  /** The chart goes no higher than this times the highest limit. */
+  private static final double OVER_LIMIT = 3;
+
+  /** Nearer to the air than this, metal counts as cold. */
+  private static final double COLD_K = 5;
+
   private static final double[] NICE = {1, 2, 5, 10};
 
   private final HeatAnswer answer;
@@ -37,15 +44,30 @@ public final class HeatChart {
     this.width = widthPx;
     List<Trace> wanted = answer.traces().stream().filter(t -> t.kind() != Kind.RUN_START).toList();
     this.traces = wanted.isEmpty() ? answer.traces() : wanted;
-    this.endS = Math.max(1, answer.endS());
+    this.endS = shownS();
     double high = answer.ambientC() + 10;
+    double limit = 0;
     for (Trace trace : traces) {
       high = Math.max(high, trace.history().peakC());
-      high = Math.max(high, trace.limitC().orElse(high));
+      limit = Math.max(limit, trace.limitC().orElse(limit));
     }
+    // A limit must be legible: what is far hotter leaves the chart at its top.
+    high = limit > 0 ? Math.max(limit, Math.min(high, OVER_LIMIT * limit)) : high;
     this.lowC = Math.min(0, Math.floor(answer.ambientC() / 10) * 10);
     double step = step(high - lowC, 6);
     this.highC = lowC + Math.ceil((high - lowC) * 1.04 / step) * step;
+  }
+
+  /** Until all is cold, and a little longer; the last run begins before that. */
+  private double shownS() {
+    double last = answer.starts().stream().mapToDouble(Start::startS).max().orElse(0);
+    for (Trace trace : traces) {
+      for (double timeS : trace.history().timesS()) {
+        boolean warm = trace.history().atC(timeS) > answer.ambientC() + COLD_K;
+        last = warm ? Math.max(last, timeS) : last;
+      }
+    }
+    return Math.max(1, Math.min(answer.endS(), 1.05 * last));
   }
 
   /** The drawing. */
@@ -70,7 +92,7 @@ public final class HeatChart {
   }
 
   private double y(double tempC) {
-    return TOP + PLOT * (highC - tempC) / (highC - lowC);
+    return TOP + PLOT * (highC - Math.min(highC, tempC)) / (highC - lowC);
   }
 
   private Markup draw() {
@@ -148,6 +170,9 @@ public final class HeatChart {
     double lastX = -1;
     double lastY = -1;
     for (double timeS : trace.history().timesS()) {
+      if (timeS > endS) {
+        break;
+      }
       double x = x(timeS);
       double y = y(trace.history().atC(timeS));
       if (points.isEmpty() || Math.hypot(x - lastX, y - lastY) > 0.7) {
@@ -156,7 +181,7 @@ public final class HeatChart {
         lastY = y;
       }
     }
-    points.add(new Point(x(endS), y(trace.history().endC())));
+    points.add(new Point(x(endS), y(trace.history().atC(endS))));
     sheet.polyline(points, colour(i), 1.8, dashes(i));
   }
 
@@ -205,9 +230,10 @@ public final class HeatChart {
   private String words(Trace trace) {
     return String.format(
         Locale.ROOT,
-        "%s: at most %.0f C, at %s; at the end %.0f C",
+        "%s: at most %.0f C%s, at %s; at the end %.0f C",
         trace.kind() == Kind.RUN_START ? "start of " + trace.name() : trace.name(),
         trace.history().peakC(),
+        trace.history().peakC() > highC ? " (off the top)" : "",
         endS > 600
             ? String.format(Locale.ROOT, "%.1f min", trace.history().peakTimeS() / 60)
             : String.format(Locale.ROOT, "%.0f s", trace.history().peakTimeS()),

@@ -112,8 +112,8 @@ public final class WeldSymbol {
   private boolean isOneSided() {
     return switch (facts.kind()) {
       case BEVEL, DOUBLE_BEVEL, J, DOUBLE_J, STEEP_BEVEL -> true;
-      case FILLET, SQUARE, V, DOUBLE_V, Y, STEEP_V, U, DOUBLE_U -> false;
-      case FLARE_BEVEL, FLARE_V, PLUG, SLOT -> false;
+      case FILLET, SQUARE, V, DOUBLE_V, Y, STEEP_V, U, DOUBLE_U, FLARE_BEVEL, FLARE_V, PLUG, SLOT ->
+          false;
     };
   }
 

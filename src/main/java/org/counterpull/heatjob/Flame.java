@@ -19,7 +19,7 @@ final class Flame {
   private static final double REACH_MM = 75;
 
   /** What flows away while it is led, as a share of the rise. */
-  private static final double BEYOND = 0.4;
+  private static final double BEYOND = 0.7;
 
   private static final int LOOKS = 16;
 

@@ -39,7 +39,7 @@ public final class SuperposedWaits implements WaitModel {
   private static final int SAMPLES = 5;
 
   /** Films are taken at these shares of the way from the air to the interpass limit. */
-  private static final double MILD_SHARE = 0.3;
+  private static final double MILD_SHARE = 0.46;
 
   private static final double HOT_SHARE = 1.2;
   private static final double PAST_S = 480;
@@ -313,6 +313,11 @@ public final class SuperposedWaits implements WaitModel {
   /** What another model knows better about a feature, by its place in the list, K. */
   interface Bias {
     double kelvin(int feature);
+
+    /** How far to stay below its limit; below 0 for how far beyond it. */
+    default double keptOffK(int feature) {
+      return 0;
+    }
   }
 
   private void flamed(Operation operation, double startS, double endS) {
@@ -347,7 +352,7 @@ public final class SuperposedWaits implements WaitModel {
       }
       int target = featureTarget(f);
       double known = Math.max(0, bias.kelvin(f));
-      double limit = feature.place().limitC().orElseThrow() - keptOffK[f];
+      double limit = feature.place().limitC().orElseThrow() - bias.keptOffK(f);
       int n = index.get(next.name());
       DoubleUnaryOperator peak =
           startS -> known + peakC(target, heats, new Heat(n, times, startS), startS);
@@ -370,6 +375,11 @@ public final class SuperposedWaits implements WaitModel {
   /** The feature for which the last question gave the longest wait. */
   Optional<String> spared() {
     return spared;
+  }
+
+  /** What was learnt about a feature's limit. */
+  double keptOffK(int feature) {
+    return keptOffK[feature];
   }
 
   /** Stays further below a feature's limit. */

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.counterpull.contact.Contact;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.block.Vec3;
@@ -38,6 +40,9 @@ public final class TrialWelding implements WaitModel {
   private static final double LOOK_SHARE = 0.02;
   private static final int SAMPLES = 9;
 
+  /** A feature that comes this near to its limit was waited for just long enough. */
+  private static final double NEAR_K = 1.5;
+
   private final Weldment weldment;
   private final Resolution resolution;
   private final SuperposedWaits superposed;
@@ -49,6 +54,7 @@ public final class TrialWelding implements WaitModel {
   private final List<Guarded> guarded;
   private final List<Probe> features = new ArrayList<>();
   private final PeakFields peaks;
+  private final Set<String> waitedFor = new TreeSet<>();
   private final List<Welded> laid = new ArrayList<>();
   private final List<PassStart> starts = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
@@ -209,14 +215,25 @@ public final class TrialWelding implements WaitModel {
     linearS += superposed.featuresS(next, history, nowS + linearS, f -> 0);
     double metalS = cooledS(() -> hottestC(next.name(), nowNow()), next.interpassMaxC(), nowS);
     double thenS = nowS + metalS;
-    double featureS =
-        superposed.featuresS(
-            next,
-            history,
-            thenS,
-            f -> features.get(f).nowC() - superposed.featureC(f, history, thenS));
+    double featureS = superposed.featuresS(next, history, thenS, known(history, thenS));
     Optional<String> spared = featureS > 0 ? superposed.spared() : Optional.empty();
+    spared.ifPresent(words -> waitedFor.add(words.substring(0, words.indexOf(" over its limit"))));
     asked = new Asked(next.name(), nowS, nowNow(), metalS + featureS, linearS, spared);
+  }
+
+  /** What this model knows better than the superposed one. */
+  private SuperposedWaits.Bias known(List<Welded> history, double timeS) {
+    return new SuperposedWaits.Bias() {
+      @Override
+      public double kelvin(int feature) {
+        return features.get(feature).nowC() - superposed.featureC(feature, history, timeS);
+      }
+
+      @Override
+      public double keptOffK(int feature) {
+        return superposed.keptOffK(feature);
+      }
+    };
   }
 
   private double nowNow() {
@@ -326,21 +343,39 @@ public final class TrialWelding implements WaitModel {
             notes);
   }
 
+  /** Whether every feature that waiting can save stayed below its limit. */
+  public boolean sparesFeatures() {
+    return excessesK().values().stream().allMatch(excess -> excess <= 0);
+  }
+
   /**
-   * Whether features that waiting can save got too warm all the same. The superposed model keeps
-   * the difference and is more careful from now on.
+   * Tells the superposed model how far features that were waited for, or got too warm, were off
+   * their limits, for another trial.
+   *
+   * @return whether another trial can do better
    */
-  public boolean mustBeMoreCareful() {
-    boolean more = false;
-    for (int f = 0; f < guarded.size(); f++) {
-      double excess =
-          features.get(f).peakC() - guarded.get(f).place().limitC().orElse(Double.MAX_VALUE);
-      if (guarded.get(f).waitedFor() && excess > 0 && superposed.canBeSaved(f)) {
-        superposed.keepOff(f, excess + 0.5);
-        more = true;
+  public boolean learn() {
+    boolean better = false;
+    for (Map.Entry<Integer, Double> entry : excessesK().entrySet()) {
+      double excess = entry.getValue();
+      boolean waited = waitedFor.contains(guarded.get(entry.getKey()).place().name());
+      if (excess > 0 || waited && excess < -NEAR_K) {
+        superposed.keepOff(entry.getKey(), excess + NEAR_K / 3);
+        better = true;
       }
     }
-    return more;
+    return better;
+  }
+
+  private Map<Integer, Double> excessesK() {
+    Map<Integer, Double> excesses = new LinkedHashMap<>();
+    for (int f = 0; f < guarded.size(); f++) {
+      if (guarded.get(f).waitedFor() && superposed.canBeSaved(f)) {
+        double limit = guarded.get(f).place().limitC().orElseThrow();
+        excesses.put(f, features.get(f).peakC() - limit);
+      }
+    }
+    return excesses;
   }
 
   /** Peak temperatures around each run, in the order of welding. */

@@ -1,6 +1,7 @@
 package org.counterpull.planning;
 
 import java.util.List;
+import java.util.Optional;
 import org.counterpull.contact.Contact;
 import org.counterpull.heat.solve.Progress;
 import org.counterpull.heatjob.Resolution;
@@ -15,7 +16,7 @@ import org.counterpull.weldment.Weldment;
 
 /** Goes through an order in the full heat model and gives it the waits that hold there. */
 final class Verification {
-  private static final int MOST_TRIALS = 3;
+  private static final int MOST_TRIALS = 4;
 
   private final Weldment weldment;
   private final List<Contact> contacts;
@@ -39,17 +40,21 @@ final class Verification {
   /** An order with the waits that hold, and the temperatures in it. */
   record Verified(WorkOrder order, PlanHeat heat) {}
 
-  /** One trial as a rule: only a feature that got too warm all the same asks for another. */
+  /** One trial as a rule; features that are waited for take some more to find the least wait. */
   Verified of(WorkOrder first, Progress progress) {
+    Optional<Verified> safe = Optional.empty();
     for (int trial = 1; ; trial++) {
       TrialWelding welding =
           new TrialWelding(weldment, contacts, joints, resolution, superposed, progress);
       WorkOrder order =
           new OrderPlanner(welding, DutyCycles.of(weldment))
               .again(weldment, joints, contacts, first);
-      PlanHeat heat = welding.heat(order.elapsedS());
-      if (trial == MOST_TRIALS || !welding.mustBeMoreCareful()) {
-        return new Verified(order, heat);
+      Verified verified = new Verified(order, welding.heat(order.elapsedS()));
+      if (welding.sparesFeatures()) {
+        safe = Optional.of(verified);
+      }
+      if (trial == MOST_TRIALS || !welding.learn()) {
+        return safe.orElse(verified);
       }
     }
   }

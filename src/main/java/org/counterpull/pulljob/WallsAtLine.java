@@ -53,13 +53,18 @@ final class WallsAtLine {
 
   private Wall wall(boolean ofFirst, boolean goesOn, Vector3D outward, Vector3D inPlane) {
     Solid solid = ofFirst ? first : second;
-    Vector3D inside = at.add(NEAR_MM, inPlane).add(-line.gapMm() - STEP_MM, outward);
+    // Across the gap of a butt the wall begins beside the line; elsewhere the gap lies under it.
+    boolean butt = line.shape() == WeldLine.Shape.BUTT;
+    double asideMm = butt ? line.gapMm() / 2 + NEAR_MM : 0;
+    double underMm = butt ? 0 : line.gapMm();
+    Vector3D inside = at.add(asideMm + NEAR_MM, inPlane).add(-underMm - STEP_MM, outward);
     double found = room(solid, inside, outward.negate()) + room(solid, inside, outward);
     boolean known = found <= 0 || Math.abs(found - thicknessMm(ofFirst)) < FELT_MM;
     double h = known ? thicknessMm(ofFirst) : found;
-    Vector3D middle = at.add(-line.gapMm() - Math.min(h, thicknessMm(ofFirst)) / 2, outward);
-    double ahead = room(solid, middle, inPlane);
-    double behind = room(solid, middle, inPlane.negate());
+    Vector3D middle =
+        at.add(asideMm, inPlane).add(-underMm - Math.min(h, thicknessMm(ofFirst)) / 2, outward);
+    double ahead = room(solid, middle, inPlane) + asideMm;
+    double behind = Math.max(0, room(solid, middle, inPlane.negate()) - asideMm);
     double width = Math.max(ahead + behind, STEP_MM);
     if (h > EDGE_ON * width) {
       // The face is the edge of a wall that stands behind it.

@@ -232,6 +232,11 @@ final class PlanWords {
                         "load",
                         Math.round(100 * c.utilisation().value()) + " % used, " + c.governs())));
     joint.machine().ifPresent(machine -> lines.add(new Line("machine", machine)));
+    String settings =
+        joint.runs().stream().map(RunPlan::procedure).distinct().collect(Collectors.joining("; "));
+    if (!settings.isEmpty()) {
+      lines.add(new Line("settings from", settings));
+    }
     joint
         .filler()
         .ifPresent(

@@ -50,10 +50,12 @@ record Reported(Path file, Map<String, String> head, double expected, double low
       String[] parts = term.split(" / ");
       double divisor = parts.length > 1 ? Double.parseDouble(parts[1]) : 1;
       JsonNode released = released(checks, parts[0].strip());
+      // A shortening is reported as a size: its band is turned with it and may go beyond 0.
+      double sign = released.get("expectedMm").asDouble() < 0 ? -1 : 1;
       double[] three = {
-        Math.abs(released.get("expectedMm").asDouble()),
-        Math.abs(released.get("lowMm").asDouble()),
-        Math.abs(released.get("highMm").asDouble())
+        sign * released.get("expectedMm").asDouble(),
+        sign * released.get("lowMm").asDouble(),
+        sign * released.get("highMm").asDouble()
       };
       sum[0] += three[0] / divisor;
       sum[1] += Math.min(three[1], three[2]) / divisor;

@@ -108,7 +108,7 @@ class VerificationBookTest {
         .isEqualTo(book);
   }
 
-  private static String book() {
+  private static String book() throws IOException {
     StringBuilder text =
         new StringBuilder(
             """
@@ -119,6 +119,6 @@ class VerificationBookTest {
             printed digit unless the data file says why it is not.
             """);
     WORKED.forEach((chapter, worked) -> text.append(chapter.text(worked)));
-    return text.append(Reported.text(reported)).toString();
+    return text.append(Reported.text(reported)).append(MeasuredWaits.section()).toString();
   }
 }
