@@ -40,7 +40,7 @@ public record Segment(
     return IntStream.range(0, 6).filter(c -> stiffness[c] > 0).toArray();
   }
 
-  /** Lays it on a structure: tacks let go, it is born and pulls, its walls shrink. */
+  /** Lays it on a structure: tacks let go, it is born, its walls shrink; it doesn't pull yet. */
   void layOn(Structure structure, int origin) {
     for (int tack : remelts) {
       // A tack that carries its part alone bears nothing; it goes once the segment holds the part.
@@ -48,7 +48,7 @@ public record Segment(
         structure.release(tack);
       }
     }
-    structure.weld(link, pulling, cold, wanted, origin);
+    structure.lay(link, cold);
     for (int tack : remelts) {
       if (structure.closed(tack)) {
         structure.release(tack);
@@ -57,5 +57,9 @@ public record Segment(
     for (int load : loads) {
       structure.apply(load, 1, origin);
     }
+  }
+
+  Pull pull() {
+    return new Pull(link, pulling, wanted);
   }
 }

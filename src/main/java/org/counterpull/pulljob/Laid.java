@@ -2,6 +2,7 @@ package org.counterpull.pulljob;
 
 import java.util.List;
 import java.util.Map;
+import org.counterpull.pull.Pull;
 import org.counterpull.pull.Segment;
 import org.counterpull.pull.SpringStiffness;
 
@@ -21,4 +22,10 @@ record Laid(
     SpringStiffness cold,
     Map<Effect, double[]> wanted,
     Map<Effect, List<Integer>> loads,
-    Segment whole) {}
+    Segment whole) {
+
+  /** What it wants by one effect. */
+  Pull pull(Effect effect) {
+    return new Pull(link, pulling, wanted.getOrDefault(effect, new double[6]));
+  }
+}

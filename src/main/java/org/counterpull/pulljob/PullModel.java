@@ -484,7 +484,7 @@ final class PullModel {
   RunSequence sequence() {
     List<Run> all = new ArrayList<>();
     for (int r = 0; r < runs.size(); r++) {
-      all.add(new Run(runs.get(r).name(), laid.get(r).stream().map(Laid::whole).toList()));
+      all.add(Run.whole(runs.get(r).name(), laid.get(r).stream().map(Laid::whole).toList()));
     }
     return new RunSequence(fitted(), all, releasedAtEnd(), checkReadings);
   }

@@ -25,6 +25,7 @@ record Welded(
       for (int i = 0; i < pieces.size(); i++) {
         lay(structure, pieces.get(step.reversed() ? pieces.size() - 1 - i : i), step.run());
       }
+      pull(structure, pieces, step.run());
       structure = withoutRun(structure, pieces);
     }
     double[][][] held = shares(model, structure);
@@ -43,18 +44,24 @@ record Welded(
 
   private static void lay(Structure structure, Laid piece, int run) {
     int effects = Effect.values().length;
-    structure.weld(piece.link(), piece.pulling(), piece.cold(), new double[6], run * effects);
-    piece
-        .wanted()
-        .forEach(
-            (effect, wanted) ->
-                structure.pull(
-                    piece.link(), piece.pulling(), wanted, run * effects + effect.ordinal()));
+    structure.lay(piece.link(), piece.cold());
     piece
         .loads()
         .forEach(
             (effect, loads) ->
                 loads.forEach(load -> structure.apply(load, 1, run * effects + effect.ordinal())));
+  }
+
+  /** All pieces of the run pull together. */
+  private static void pull(Structure structure, List<Laid> pieces, int run) {
+    for (Effect effect : Effect.values()) {
+      boolean any = pieces.stream().anyMatch(piece -> piece.wanted().containsKey(effect));
+      if (any) {
+        structure.pull(
+            pieces.stream().map(piece -> piece.pull(effect)).toList(),
+            run * Effect.values().length + effect.ordinal());
+      }
+    }
   }
 
   private static double[][][] shares(PullModel model, Structure structure) {
