@@ -19,6 +19,11 @@ public record Pull(int link, SpringStiffness pulling, double[] wanted) {
     return wanted.clone();
   }
 
+  /** The same with a share of the stiffness. */
+  Pull withShare(double share) {
+    return share == 1 ? this : new Pull(link, pulling.times(share), wanted);
+  }
+
   double wantedIn(int component) {
     return wanted[component];
   }

@@ -14,10 +14,14 @@ import java.util.List;
  * @param name as on the plan
  * @param segments in the order in which they are born when the run is welded as it is drawn
  * @param together how many segments, one after the other, pull together
+ * @param beside what the welded segments of other runs in the same groove take part with, a list
+ *     for each such run: published values for later passes are of the joint as it stands, and what
+ *     was laid before them is part of it
  */
-public record Run(String name, List<Segment> segments, int together) {
+public record Run(String name, List<Segment> segments, int together, List<List<Pull>> beside) {
   public Run {
     segments = List.copyOf(segments);
+    beside = beside.stream().map(List::copyOf).toList();
     if (segments.isEmpty()) {
       throw new IllegalArgumentException("run " + name + " has no segment");
     }
@@ -25,11 +29,19 @@ public record Run(String name, List<Segment> segments, int together) {
       throw new IllegalArgumentException(
           "of " + segments.size() + " segments of run " + name + " " + together + " can't pull");
     }
+    if (!beside.isEmpty() && together < segments.size()) {
+      throw new IllegalArgumentException("run " + name + " has to pull as a whole in its groove");
+    }
   }
 
   /** A run whose segments all pull together. */
   public static Run whole(String name, List<Segment> segments) {
-    return new Run(name, segments, segments.size());
+    return new Run(name, segments, segments.size(), List.of());
+  }
+
+  /** The same with other runs in its groove. */
+  public Run beside(List<List<Pull>> others) {
+    return new Run(name, segments, together, others);
   }
 
   /**
@@ -43,12 +55,30 @@ public record Run(String name, List<Segment> segments, int together) {
     int last = segments.size() - 1;
     for (int i = 0; i <= last; i++) {
       Segment segment = segments.get(reversed ? last - i : i);
-      segment.layOn(structure, origin);
+      segment.fill(structure);
+      segment.loads().forEach(load -> structure.apply(load, 1, origin));
       hot.add(segment.pull());
       if (hot.size() == together || i == last) {
-        structure.pull(hot, origin);
+        pull(structure, hot, beside, origin);
         hot.clear();
       }
     }
+  }
+
+  /**
+   * Lets segments pull, and with them what is welded beside them: all together with the stiffness
+   * of one groove.
+   */
+  public static void pull(
+      Structure structure, List<Pull> own, List<List<Pull>> beside, int origin) {
+    List<List<Pull>> all = new ArrayList<>(List.of(own));
+    for (List<Pull> other : beside) {
+      if (other.stream().allMatch(pull -> structure.closed(pull.link()))) {
+        all.add(other);
+      }
+    }
+    double share = 1.0 / all.size();
+    structure.pull(
+        all.stream().flatMap(List::stream).map(pull -> pull.withShare(share)).toList(), origin);
   }
 }

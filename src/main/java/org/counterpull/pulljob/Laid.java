@@ -24,6 +24,11 @@ record Laid(
     Map<Effect, List<Integer>> loads,
     Segment whole) {
 
+  /** The same, remelting these tacks. */
+  Laid remelting(List<Integer> tacks) {
+    return new Laid(link, pulling, cold, wanted, loads, whole.remelting(tacks));
+  }
+
   /** What it wants by one effect. */
   Pull pull(Effect effect) {
     return new Pull(link, pulling, wanted.getOrDefault(effect, new double[6]));

@@ -48,7 +48,8 @@ public final class RandomJob {
           new Run(
               "r" + r,
               List.of(segment(random, first, List.of()), segment(random, first + 1, remelts)),
-              r % 2 == 0 ? 1 : together));
+              r % 2 == 0 ? 1 : together,
+              List.of()));
     }
   }
 
