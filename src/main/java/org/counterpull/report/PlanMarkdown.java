@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import org.counterpull.jointplan.Coupon;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
-import org.counterpull.machine.Stretch;
 import org.counterpull.machine.Verdict;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
@@ -167,7 +166,7 @@ final class PlanMarkdown {
         line(escaped(verdict.machine() + ": " + Verdicts.words(verdict.verdict())) + ".");
         table(PlanTables.gates(verdict));
         line("");
-        Stretch.of(verdict).forEach(this::bullet);
+        words.stretch(verdict).forEach(this::bullet);
       }
     }
   }
