@@ -93,6 +93,7 @@ class ArchitectureTest {
               "..heatjob..",
               "..pulljob..",
               "..mount..",
+              "..hinge..",
               "..cost..",
               "..caution..",
               "..coupon..")

@@ -69,15 +69,20 @@ public record Plan(
    * @param rules every rule that had a say
    * @param accessLost what no tool gets to any more after which step
    * @param swings what turns about a hinge axis
+   * @param pins bores that pins turn in
    */
   public record Practice(
-      List<AppliedRule> rules, List<AccessLost> accessLost, List<SwingResult> swings) {
-    public static final Practice NONE = new Practice(List.of(), List.of(), List.of());
+      List<AppliedRule> rules,
+      List<AccessLost> accessLost,
+      List<SwingResult> swings,
+      List<PinRow> pins) {
+    public static final Practice NONE = new Practice(List.of(), List.of(), List.of(), List.of());
 
     public Practice {
       rules = List.copyOf(rules);
       accessLost = List.copyOf(accessLost);
       swings = List.copyOf(swings);
+      pins = List.copyOf(pins);
     }
   }
 

@@ -9,6 +9,7 @@ import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.Verdict;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
+import org.counterpull.plan.PinRow;
 import org.counterpull.plan.Plan;
 import org.counterpull.swing.SwingResult;
 
@@ -55,6 +56,7 @@ final class PlanMarkdown {
     coupons();
     section("Checks", tables.checks());
     section("What no tool reaches any more", practice.access());
+    plan.practice().pins().forEach(this::pin);
     plan.practice().swings().forEach(this::swing);
     section("Strip, mask, drill, put back", tables.lists());
     section("Cutting list", tables.cuts().cuts());
@@ -70,6 +72,14 @@ final class PlanMarkdown {
     line("");
     line(escaped(PlanWords.FOOT));
     return out.toString();
+  }
+
+  private void pin(PinRow row) {
+    PinWords pins = new PinWords(measures);
+    heading(PinWords.title(row));
+    pins.sentences(row).forEach(this::bullet);
+    table(pins.bores(row));
+    table(pins.uses(row));
   }
 
   private void swing(SwingResult swing) {
