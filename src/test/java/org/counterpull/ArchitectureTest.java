@@ -83,19 +83,15 @@ class ArchitectureTest {
           .definedBy("..contact..", "..solid..", "..access..", "..swing..")
           .layer("joints")
           .definedBy("..jointplan..")
+          .layer("mounts")
+          .definedBy("..mount..")
           .layer("order")
           .definedBy("..order..")
           .layer("plan")
           .definedBy("..plan..")
           .layer("planning")
           .definedBy(
-              "..planning..",
-              "..heatjob..",
-              "..pulljob..",
-              "..mount..",
-              "..cost..",
-              "..caution..",
-              "..coupon..")
+              "..planning..", "..heatjob..", "..pulljob..", "..cost..", "..caution..", "..coupon..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")
@@ -106,10 +102,13 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("planning", "edge")
           .whereLayer("order")
           .mayOnlyBeAccessedByLayers("plan", "planning", "edge")
+          .whereLayer("mounts")
+          .mayOnlyBeAccessedByLayers("plan", "planning", "edge")
           .whereLayer("joints")
-          .mayOnlyBeAccessedByLayers("order", "plan", "planning", "edge")
+          .mayOnlyBeAccessedByLayers("mounts", "order", "plan", "planning", "edge")
           .whereLayer("shape")
-          .mayOnlyBeAccessedByLayers("joints", "order", "plan", "planning", "edge")
+          .mayOnlyBeAccessedByLayers("joints", "mounts", "order", "plan", "planning", "edge")
           .whereLayer("model")
-          .mayOnlyBeAccessedByLayers("shape", "joints", "order", "plan", "planning", "edge");
+          .mayOnlyBeAccessedByLayers(
+              "shape", "joints", "mounts", "order", "plan", "planning", "edge");
 }
