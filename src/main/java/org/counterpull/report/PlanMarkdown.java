@@ -7,6 +7,7 @@ import org.counterpull.jointplan.Coupon;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.Verdict;
+import org.counterpull.mount.MountAnswer;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
 import org.counterpull.plan.PinRow;
@@ -53,6 +54,7 @@ final class PlanMarkdown {
     line("");
     limits.sentences().forEach(this::bullet);
     words.alike().forEach(this::joints);
+    plan.practice().mounts().forEach(this::mount);
     coupons();
     section("Checks", tables.checks());
     section("What no tool reaches any more", practice.access());
@@ -86,6 +88,12 @@ final class PlanMarkdown {
     heading("Swing of " + swing.swing().name());
     practice.words(swing).forEach(this::bullet);
     table(practice.drive(swing));
+  }
+
+  private void mount(MountAnswer mount) {
+    heading(MountSection.title(mount));
+    mount.verdict().forEach(this::bullet);
+    table(MountSection.table(mount));
   }
 
   private void refusals() {

@@ -64,6 +64,7 @@ final class PlanPage {
             "What each machine can weld",
             PageParts.table(tables.verdicts()),
             PageParts.bullets(limits.sentences())));
+    plan.practice().mounts().forEach(mount -> out.add(MountSection.ofPlan(mount)));
     out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
     plan.shape()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.mount.MountAnswer;
 import org.counterpull.plan.Plan;
 import org.counterpull.swing.SwingResult;
 
@@ -68,6 +69,10 @@ final class PlanSummary {
     for (SwingResult swing : plan.practice().swings()) {
       head("swing");
       practice.words(swing).forEach(words -> wrapped("  ", words));
+    }
+    for (MountAnswer mount : plan.practice().mounts()) {
+      head(MountSection.title(mount));
+      mount.verdict().forEach(sentence -> wrapped("  ", sentence));
     }
     if (!plan.practice().rules().isEmpty()) {
       head("rules");
