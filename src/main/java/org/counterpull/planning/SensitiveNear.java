@@ -48,8 +48,7 @@ final class SensitiveNear {
         .max(Comparator.naturalOrder());
   }
 
-  static List<Refusal> of(
-      Weldment weldment, List<JointPlan> joints, Optional<PlanHeat> heat) {
+  static List<Refusal> of(Weldment weldment, List<JointPlan> joints, Optional<PlanHeat> heat) {
     List<Refusal> refusals = new ArrayList<>();
     for (Feature feature : weldment.features()) {
       boolean spoilt =
