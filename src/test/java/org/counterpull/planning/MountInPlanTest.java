@@ -84,10 +84,27 @@ class MountInPlanTest {
   @Test
   void aWeldThatSpoilsNothingStaysAsItIsDrawn() {
     Plan plan =
-        cradle(text -> text.replaceFirst("(?m)^ *swept bore:.*$", "").replace("leg: 6, load: 12 kN", "leg: 4, load: 4 kN"));
+        cradle(
+            text ->
+                text.replaceFirst("(?m)^ *swept bore:.*$", "")
+                    .replace("leg: 6, load: 12 kN", "leg: 4, load: 4 kN"));
     assertThat(plan.refusals()).isEmpty();
     assertThat(plan.practice().mounts()).extracting(m -> m.taken().word()).contains("as-drawn");
     assertThat(plan.operations()).noneMatch(t -> t.operation().id().startsWith("make-mount"));
+  }
+
+  // A thread in a flat: no ring, no shell; what isn't known is said.
+  @Test
+  void whatLiesOnOtherPartsThanTubesIsNamed() {
+    Plan plan =
+        cradle(
+            text ->
+                text.replaceFirst("(?m)^ *swept bore:.*$", "")
+                    .replaceFirst(
+                        "(?m)^ *gland seal:.*$",
+                        "  tapped hole: {on: arm, kind: thread, at: [75, 20, 0], axis: z, diameter: 8}"));
+    assertThat(plan.cautions()).filteredOn(c -> c.id().equals("mount-not-known")).hasSize(1);
+    assertThat(plan.practice().mounts()).isEmpty();
   }
 
   private static int number(Plan plan, String id) {
