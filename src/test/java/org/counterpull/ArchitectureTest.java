@@ -91,7 +91,13 @@ class ArchitectureTest {
           .definedBy("..plan..")
           .layer("planning")
           .definedBy(
-              "..planning..", "..heatjob..", "..pulljob..", "..cost..", "..caution..", "..coupon..")
+              "..planning..",
+              "..heatjob..",
+              "..pulljob..",
+              "..hinge..",
+              "..cost..",
+              "..caution..",
+              "..coupon..")
           .layer("edge")
           .definedBy("..report..", "..drawing..", "..reading..", "..cli..")
           .whereLayer("edge")

@@ -11,6 +11,7 @@ import org.counterpull.cost.Costing;
 import org.counterpull.heat.solve.Progress;
 import org.counterpull.heatjob.Resolution;
 import org.counterpull.heatjob.SuperposedWaits;
+import org.counterpull.hinge.PinRows;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
 import org.counterpull.order.DutyCycles;
@@ -104,6 +105,7 @@ public final class Planner {
     } else {
       order = (WorkOrder) result;
     }
+    refusals.addAll(SensitiveNear.of(weldment, joints, heat));
     WorkOrder done = order;
     Optional<PullAnswer> shape = shaped.map(ShapeOrder::answer);
     Plan.Consumables used = Consumption.of(weldment, joints, done);
@@ -123,7 +125,12 @@ public final class Planner {
         used,
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
         weldment.checks().stream().map(check -> CheckPlans.of(weldment, check, shape)).toList(),
-        new Plan.Practice(done.rules(), done.accessLost(), swings, mounts.answers()),
+        new Plan.Practice(
+            done.rules(),
+            done.accessLost(),
+            swings,
+            PinRows.of(weldment, joints, done.operations(), swings, shape, heat),
+            mounts.answers()),
         heat,
         shape);
   }

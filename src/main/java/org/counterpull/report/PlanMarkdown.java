@@ -6,11 +6,11 @@ import java.util.stream.Collectors;
 import org.counterpull.jointplan.Coupon;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
-import org.counterpull.machine.Stretch;
 import org.counterpull.machine.Verdict;
 import org.counterpull.mount.MountAnswer;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
+import org.counterpull.plan.PinRow;
 import org.counterpull.plan.Plan;
 import org.counterpull.swing.SwingResult;
 
@@ -58,6 +58,7 @@ final class PlanMarkdown {
     coupons();
     section("Checks", tables.checks());
     section("What no tool reaches any more", practice.access());
+    plan.practice().pins().forEach(this::pin);
     plan.practice().swings().forEach(this::swing);
     section("Strip, mask, drill, put back", tables.lists());
     section("Cutting list", tables.cuts().cuts());
@@ -73,6 +74,14 @@ final class PlanMarkdown {
     line("");
     line(escaped(PlanWords.FOOT));
     return out.toString();
+  }
+
+  private void pin(PinRow row) {
+    PinWords pins = new PinWords(measures);
+    heading(PinWords.title(row));
+    pins.sentences(row).forEach(this::bullet);
+    table(pins.bores(row));
+    table(pins.uses(row));
   }
 
   private void swing(SwingResult swing) {
@@ -175,7 +184,7 @@ final class PlanMarkdown {
         line(escaped(verdict.machine() + ": " + Verdicts.words(verdict.verdict())) + ".");
         table(PlanTables.gates(verdict));
         line("");
-        Stretch.of(verdict).forEach(this::bullet);
+        words.stretch(verdict).forEach(this::bullet);
       }
     }
   }

@@ -61,6 +61,11 @@ final class PlanSummary {
       head("temperatures");
       heat.forEach(line -> wrapped("  ", line));
     }
+    if (!plan.practice().pins().isEmpty()) {
+      head("pins");
+      PinWords pins = new PinWords(measures);
+      plan.practice().pins().forEach(row -> wrapped("  ", pins.answer(row)));
+    }
     for (SwingResult swing : plan.practice().swings()) {
       head("swing");
       practice.words(swing).forEach(words -> wrapped("  ", words));
