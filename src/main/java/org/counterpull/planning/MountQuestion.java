@@ -25,10 +25,10 @@ import org.counterpull.weldment.Weldment;
  *
  * @param asked the welds that come near something
  * @param answers for each of them; empty where nobody wants engines
- * @param notKnown what lies on other parts than tubes, in sentences; empty where nobody wants engines
+ * @param notKnown what lies on other parts than tubes, in sentences; empty where nobody wants
+ *     engines
  */
-record MountQuestion(
-    List<MountScreen> asked, List<MountAnswer> answers, List<String> notKnown) {
+record MountQuestion(List<MountScreen> asked, List<MountAnswer> answers, List<String> notKnown) {
   private static final String BASIS =
       "closed forms of rings and shells; common practice, no source";
 
@@ -36,8 +36,7 @@ record MountQuestion(
     List<MountScreen> asked = MountScreen.of(weldment, joints);
     List<MountAnswer> answers =
         engine ? asked.stream().map(near -> MountWays.of(near.mount())).toList() : List.of();
-    List<String> notKnown =
-        engine ? MountCases.notOnTubes(weldment, Optional.empty()) : List.of();
+    List<String> notKnown = engine ? MountCases.notOnTubes(weldment, Optional.empty()) : List.of();
     return new MountQuestion(asked, answers, notKnown);
   }
 
