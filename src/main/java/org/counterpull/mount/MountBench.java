@@ -108,7 +108,7 @@ final class MountBench {
   }
 
   /** What moved bores decide. */
-  static Outcome byBores(List<BoreFigure> bores, List<String> deciding) {
+  static Outcome byBores(BoredTube tube, List<BoreFigure> bores, List<String> deciding) {
     Outcome outcome = Outcome.FITS;
     for (BoreFigure bore : bores) {
       Span change = bore.movement().changeMm();
@@ -126,11 +126,14 @@ final class MountBench {
               bore.bandMm().orElseThrow(),
               bore.words()));
       outcome = outcome.and(bore.accept().get().outcome());
+      if (bore.toleranced()) {
+        deciding.add(SealGap.of(bore, tube).words(bore.what()));
+      }
       if (bore.through() == BoreFigure.Through.NO) {
         deciding.add(
             String.format(
                 Locale.ROOT,
-                "what slides in %s does not go through: %.3f mm of clearance",
+                "a piston or pin does not go through %s any more: %.3f mm of clearance",
                 bore.what(),
                 bore.clearanceMm().orElseThrow()));
       }

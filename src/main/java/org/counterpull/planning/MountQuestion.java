@@ -2,9 +2,11 @@ package org.counterpull.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.mount.MountAnswer;
+import org.counterpull.mount.MountCases;
 import org.counterpull.mount.MountScreen;
 import org.counterpull.mount.MountWays;
 import org.counterpull.mount.Outcome;
@@ -23,8 +25,10 @@ import org.counterpull.weldment.Weldment;
  *
  * @param asked the welds that come near something
  * @param answers for each of them; empty where nobody wants engines
+ * @param notKnown what lies on other parts than tubes, in sentences; empty where nobody wants
+ *     engines
  */
-record MountQuestion(List<MountScreen> asked, List<MountAnswer> answers) {
+record MountQuestion(List<MountScreen> asked, List<MountAnswer> answers, List<String> notKnown) {
   private static final String BASIS =
       "closed forms of rings and shells; common practice, no source";
 
@@ -32,7 +36,8 @@ record MountQuestion(List<MountScreen> asked, List<MountAnswer> answers) {
     List<MountScreen> asked = MountScreen.of(weldment, joints);
     List<MountAnswer> answers =
         engine ? asked.stream().map(near -> MountWays.of(near.mount())).toList() : List.of();
-    return new MountQuestion(asked, answers);
+    List<String> notKnown = engine ? MountCases.notOnTubes(weldment, Optional.empty()) : List.of();
+    return new MountQuestion(asked, answers, notKnown);
   }
 
   /** The steps of every way that is taken. */
@@ -77,6 +82,14 @@ record MountQuestion(List<MountScreen> asked, List<MountAnswer> answers) {
     List<Caution> cautions = new ArrayList<>();
     for (MountScreen near : asked) {
       cautions.add(new Caution("mount-" + near.joint(), text(near.joint()), near.because(), BASIS));
+    }
+    if (!notKnown.isEmpty()) {
+      cautions.add(
+          new Caution(
+              "mount-not-known",
+              "Gauge what must keep its size when it is cold, and leave stock to ream or bore it.",
+              String.join(" ", notKnown).replaceAll("[.]$", ""),
+              "common practice, no source"));
     }
     return cautions;
   }

@@ -93,6 +93,20 @@ class MountInPlanTest {
     assertThat(plan.operations()).noneMatch(t -> t.operation().id().startsWith("make-mount"));
   }
 
+  // A thread in a flat: no ring, no shell; what isn't known is said.
+  @Test
+  void whatLiesOnOtherPartsThanTubesIsNamed() {
+    Plan plan =
+        cradle(
+            text ->
+                text.replaceFirst("(?m)^ *swept bore:.*$", "")
+                    .replaceFirst(
+                        "(?m)^ *gland seal:.*$",
+                        "  tapped hole: {on: arm, kind: thread, at: [75, 20, 0], axis: z, diameter: 8}"));
+    assertThat(plan.cautions()).filteredOn(c -> c.id().equals("mount-not-known")).hasSize(1);
+    assertThat(plan.practice().mounts()).isEmpty();
+  }
+
   private static int number(Plan plan, String id) {
     return plan.operations().stream()
         .filter(t -> t.operation().id().equals(id))
