@@ -113,7 +113,6 @@ final class PlanMarkdown {
       table(shape.verdicts());
       line("");
       shape.why().forEach(this::bullet);
-      line("");
       table(shape.orders());
       for (CheckAnswer check : shape.checks()) {
         line("");

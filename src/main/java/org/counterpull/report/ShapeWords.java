@@ -166,10 +166,12 @@ final class ShapeWords {
     for (Remedy remedy : answer.remedies()) {
       sentences.add(remedy.what() + ": leaves " + band(check, remedy.leaves()));
     }
-    sentences.add(
-        "fixtures: in them it is "
-            + band(check, answer.held())
-            + "; the rest springs back when they come off cold");
+    if (Math.abs(answer.held().expected()) < Math.abs(answer.released().expected())) {
+      sentences.add(
+          "fixtures that stay on: in them it is "
+              + band(check, answer.held())
+              + "; the rest springs back when they come off cold");
+    }
     double most = Math.max(Math.abs(answer.released().low()), Math.abs(answer.released().high()));
     sentences.add("boring or machining after welding: leave " + fine(2 * most) + " of metal on");
     return sentences;
