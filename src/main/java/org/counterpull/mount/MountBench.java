@@ -76,20 +76,31 @@ final class MountBench {
             String.format(
                 Locale.ROOT, "%s reaches %.0f C: it is out meanwhile", warm.what(), warm.peakC()));
       } else {
-        deciding.add(
-            String.format(
-                Locale.ROOT,
-                "%s reaches %.0f C, %.0f s above its %.0f C (%.0f C for minutes)%s",
-                warm.what(),
-                warm.peakC(),
-                warm.overS(),
-                warm.limit().get().longC(),
-                warm.limit().get().shortC(),
-                warm.spoilt() ? ": spoilt" : ""));
+        deciding.add(borne(warm, warm.limit().get()));
       }
       outcome = outcome.and(warm.spoilt() && !out ? Outcome.DONT : Outcome.FITS);
     }
     return outcome;
+  }
+
+  private static String borne(Warmth warm, HeatLimit limit) {
+    if (warm.overS() <= 0) {
+      return String.format(
+          Locale.ROOT,
+          "%s reaches %.0f C of the %.0f C that it bears",
+          warm.what(),
+          warm.peakC(),
+          limit.longC());
+    }
+    return String.format(
+        Locale.ROOT,
+        "%s reaches %.0f C, %.0f s above its %.0f C (%.0f C for minutes)%s",
+        warm.what(),
+        warm.peakC(),
+        warm.overS(),
+        limit.longC(),
+        limit.shortC(),
+        warm.spoilt() ? ": spoilt" : "");
   }
 
   private Sensitive named(String name) {

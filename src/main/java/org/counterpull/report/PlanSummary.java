@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.mount.MountAnswer;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.PullAnswer;
 import org.counterpull.swing.SwingResult;
@@ -62,9 +63,18 @@ final class PlanSummary {
       head("temperatures");
       heat.forEach(line -> wrapped("  ", line));
     }
+    if (!plan.practice().pins().isEmpty()) {
+      head("pins");
+      PinWords pins = new PinWords(measures);
+      plan.practice().pins().forEach(row -> wrapped("  ", pins.answer(row)));
+    }
     for (SwingResult swing : plan.practice().swings()) {
       head("swing");
       practice.words(swing).forEach(words -> wrapped("  ", words));
+    }
+    for (MountAnswer mount : plan.practice().mounts()) {
+      head(MountSection.title(mount));
+      mount.verdict().forEach(sentence -> wrapped("  ", sentence));
     }
     if (!plan.practice().rules().isEmpty()) {
       head("rules");

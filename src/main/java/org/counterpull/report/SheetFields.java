@@ -129,7 +129,10 @@ final class SheetFields {
                 + (joint.runs().size() == 1 ? " run" : " runs")));
     lines.add(new PlanWords.Line("size", new PlanTables(plan, measures).size(joint)));
     lines.add(line("preparation", joint.preparation().how()));
-    lines.add(line("cleaning", "bright metal 25 mm each side; no solvent with chlorine"));
+    lines.add(
+        line(
+            "cleaning",
+            measures.sentences().of("bright metal 25 mm each side; no solvent with chlorine")));
     lines.add(
         line(
             "positions",
