@@ -12,6 +12,7 @@ import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
 import org.counterpull.plan.PinRow;
 import org.counterpull.plan.Plan;
+import org.counterpull.plan.PullAnswer.CheckAnswer;
 import org.counterpull.swing.SwingResult;
 
 /** A plan as Markdown that reads as plain text, too. */
@@ -48,6 +49,7 @@ final class PlanMarkdown {
     steps();
     heading("Why in this order");
     plan.orderReasons().forEach(this::bullet);
+    shape();
     heat();
     heading("What each machine can weld");
     table(tables.verdicts());
@@ -118,6 +120,25 @@ final class PlanMarkdown {
     for (Plan.Caution caution : plan.cautions()) {
       String because = caution.because().isEmpty() ? "" : " Here because: " + caution.because();
       bullet(caution.text() + because + " [" + caution.id() + "; " + caution.basis() + "]");
+    }
+  }
+
+  private void shape() {
+    if (plan.shape().isPresent()) {
+      ShapeSection shape = new ShapeSection(plan.shape().get(), measures);
+      heading("How it comes out");
+      table(shape.verdicts());
+      line("");
+      shape.why().forEach(this::bullet);
+      table(shape.orders());
+      for (CheckAnswer check : shape.checks()) {
+        line("");
+        line("### " + escaped(check.check().name()));
+        line("");
+        shape.check(check).forEach(this::bullet);
+      }
+      line("");
+      shape.notes().forEach(this::bullet);
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.mount.MountAnswer;
 import org.counterpull.plan.Plan;
+import org.counterpull.plan.PullAnswer;
 import org.counterpull.swing.SwingResult;
 
 /** What the terminal says of a plan, the most important first, in at most 100 columns. */
@@ -56,6 +57,7 @@ final class PlanSummary {
             + "; "
             + plan.operations().size()
             + " steps");
+    plan.shape().ifPresent(this::shape);
     List<String> heat = new HeatTables(plan, measures).inShort();
     if (!heat.isEmpty()) {
       head("temperatures");
@@ -90,6 +92,13 @@ final class PlanSummary {
       files.forEach(file -> out.append("  ").append(file).append('\n'));
     }
     return out.toString();
+  }
+
+  private void shape(PullAnswer shape) {
+    ShapeWords shapeWords = new ShapeWords(measures);
+    head("checks (expected, nine of ten, tolerance)");
+    shape.checks().forEach(check -> wrapped("  ", shapeWords.verdict(check)));
+    new OrderWords(shape).sentences().stream().limit(1).forEach(why -> wrapped("  ", why));
   }
 
   private void joint(JointPlan joint) {
