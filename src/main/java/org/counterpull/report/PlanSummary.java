@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.machine.Verdict;
 import org.counterpull.mount.MountAnswer;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.PullAnswer;
@@ -105,7 +106,7 @@ final class PlanSummary {
     String machine = joint.machine().orElse("no machine");
     String verdict =
         Verdicts.chosen(joint)
-            .map(v -> Verdicts.words(v.verdict()))
+            .map(v -> words(v.verdict(), joint))
             .orElse(
                 joint.verdicts().stream()
                     .map(v -> v.machine() + ": " + Verdicts.words(v.verdict()))
@@ -129,6 +130,12 @@ final class PlanSummary {
             + tables.size(joint).first()
             + ", "
             + runs);
+  }
+
+  /** A groove that the machine opens at once is filled in several passes all the same. */
+  private static String words(Verdict verdict, JointPlan joint) {
+    int passes = joint.runs().stream().mapToInt(r -> r.passes().size()).max().orElse(1);
+    return verdict == Verdict.ONE_PASS && passes > 1 ? passes + " passes" : Verdicts.words(verdict);
   }
 
   private void head(String title) {
