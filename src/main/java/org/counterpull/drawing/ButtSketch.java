@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.counterpull.drawing.SectionSketch.Dimension;
 import org.counterpull.drawing.SectionSketch.Wall;
+import org.counterpull.jointplan.BarCones;
 import org.counterpull.jointplan.EdgePreparation;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
@@ -22,6 +23,7 @@ final class ButtSketch {
   private final double firstDepth;
   private final double secondDepth;
   private final double lean;
+  private final boolean cones;
   private final boolean leftCut;
   private final boolean rightCut;
   private final double rootRadius;
@@ -29,12 +31,15 @@ final class ButtSketch {
   ButtSketch(JointPlan joint, RunPlan firstRun, Optional<RunPlan> secondRun, double thicknessMm) {
     this.joint = joint;
     this.firstRun = firstRun;
-    this.secondRun = secondRun;
+    this.secondRun =
+        BarCones.meet(joint.contact(), firstRun.line()) ? Optional.of(firstRun) : secondRun;
     t = thicknessMm;
     EdgePreparation p = joint.preparation();
     half = p.rootGapMm() / 2;
     firstDepth = Math.min(p.firstDepthMm(), t);
-    secondDepth = Math.min(p.secondDepthMm(), Math.max(0, t - firstDepth));
+    cones = BarCones.meet(joint.contact(), firstRun.line());
+    double behind = cones ? firstDepth : p.secondDepthMm();
+    secondDepth = Math.min(behind, Math.max(0, t - firstDepth));
     double angle = Math.toRadians(p.angleDeg());
     boolean left = p.bevelledPart().isEmpty() || p.bevelledPart().equals(joint.joint().first());
     boolean right = p.bevelledPart().isEmpty() || !left;

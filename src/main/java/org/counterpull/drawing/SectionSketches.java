@@ -1,7 +1,6 @@
 package org.counterpull.drawing;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -62,119 +61,26 @@ final class SectionSketches {
       case PLUG -> new PlugSketch(joint, firstRun).sketch();
       case BUTT ->
           switch (joint.contact().form()) {
-            case TEE -> tee();
+            case TEE -> new TeeSketch(joint, firstRun, secondRun).sketch();
             case BUTT, CORNER, LAP, EDGE ->
                 new ButtSketch(joint, firstRun, secondRun, Math.min(firstMm, secondMm)).sketch();
           };
       case FILLET ->
           switch (joint.contact().form()) {
             case LAP, EDGE -> lap();
-            case TEE, CORNER, BUTT -> tee();
+            case TEE, CORNER, BUTT -> new TeeSketch(joint, firstRun, secondRun).sketch();
           };
     };
   }
 
-  private double legMm(RunPlan run) {
+  /** Leg of a run: as sized, else that of an even fillet of its metal. */
+  static double legMm(JointPlan joint, RunPlan run) {
     double area = run.passes().stream().mapToDouble(p -> p.area().value()).sum();
     return joint.size().leg().map(c -> c.value()).orElse(Math.sqrt(2 * area));
   }
 
-  private SectionSketch tee() {
-    double leg = legMm(firstRun);
-    double half = firstMm / 2;
-    double gap = joint.preparation().rootGapMm();
-    double reach = half + 1.5 * leg + 6;
-    double tall = Math.max(1.9 * leg, joint.preparation().firstDepthMm()) + 9;
-    double firstDepth = Math.min(joint.preparation().firstDepthMm(), firstMm);
-    double secondDepth =
-        Math.min(joint.preparation().secondDepthMm(), Math.max(0, firstMm - firstDepth));
-    List<Bay> bays = new ArrayList<>();
-    bays.add(teeBay(1, half, firstDepth, gap, firstRun));
-    secondRun.ifPresent(run -> bays.add(teeBay(-1, half, secondDepth, gap, run)));
-    List<Point> web = new ArrayList<>(List.of(new Point(-half, -tall), new Point(half, -tall)));
-    teeEdge(1, half, firstDepth, gap).forEach(web::add);
-    List<Point> other = new ArrayList<>(teeEdge(-1, half, secondDepth, gap));
-    Collections.reverse(other);
-    web.addAll(other);
-    List<Wall> walls =
-        List.of(
-            Wall.solid(
-                second(),
-                new Point(-reach, secondMm),
-                NameSide.BELOW,
-                -reach,
-                0,
-                reach,
-                0,
-                reach,
-                secondMm,
-                -reach,
-                secondMm),
-            new Wall(
-                new Region(web),
-                List.of(),
-                first(),
-                new Point(half, -0.86 * tall),
-                NameSide.RIGHT));
-    List<Dimension> dimensions = new ArrayList<>();
-    dimensions.add(
-        new Dimension(
-            new Point(reach, 0), new Point(reach, secondMm), RIGHT, 1.2, mm("t", secondMm)));
-    dimensions.add(
-        new Dimension(new Point(-half, -tall), new Point(half, -tall), UP, 1, mm("t", firstMm)));
-    if (joint.size().leg().isPresent()) {
-      dimensions.add(
-          new Dimension(new Point(half, 0), new Point(half + leg, 0), DOWN, 1.3, mm("z", leg)));
-    }
-    if (firstDepth > 0) {
-      dimensions.add(
-          new Dimension(
-              new Point(half - firstDepth, -tall),
-              new Point(half, -tall),
-              UP,
-              2.6,
-              mm("s", firstDepth)));
-    }
-    return new SectionSketch(walls, bays, dimensions);
-  }
-
-  /** The web's cut edge on one face, from the face to the root. */
-  private List<Point> teeEdge(int sign, double half, double depth, double gap) {
-    if (depth <= 0) {
-      return List.of(new Point(sign * half, -gap));
-    }
-    double lean = Math.toRadians(joint.preparation().angleDeg());
-    return CutEdge.corners(depth, lean, joint.preparation().rootRadiusMm()).stream()
-        .map(p -> new Point(sign * (half - p.y()), -gap - p.x()))
-        .toList();
-  }
-
-  /** The room of one side: the groove down to its root, and the fillet over it. */
-  private Bay teeBay(int sign, double half, double depth, double gap, RunPlan run) {
-    if (depth <= 0) {
-      double leg = legMm(run);
-      Point low = new Point(sign * (half + leg), 0);
-      Point high = new Point(sign * half, -leg);
-      return bay(List.of(new Point(sign * half, 0), low, high), sign, low, high, run);
-    }
-    List<Point> edge = new ArrayList<>(teeEdge(sign, half, depth, gap));
-    double face = -edge.get(0).y();
-    double leg = joint.size().leg().map(c -> c.value()).orElse(Math.min(10, 2 * half / 4));
-    Point low = new Point(sign * (half + leg), 0);
-    Point high = new Point(sign * half, -Math.max(leg, face + 0.3 * leg));
-    List<Point> corners = new ArrayList<>(List.of(new Point(sign * (half - depth), 0), low, high));
-    corners.addAll(edge);
-    return bay(corners, sign, low, high, run);
-  }
-
-  private static Bay bay(List<Point> corners, int sign, Point low, Point high, RunPlan run) {
-    Point outwards = high.minus(low).turned().unit();
-    outwards = outwards.x() * sign > 0 ? outwards : outwards.times(-1);
-    return new Bay(new Region(corners), outwards, low, high, run);
-  }
-
   private SectionSketch lap() {
-    double leg = Math.min(legMm(firstRun), firstMm);
+    double leg = Math.min(legMm(joint, firstRun), firstMm);
     double reach = Math.max(2.4 * leg, 1.2 * secondMm) + 4;
     double back = secondRun.isPresent() ? 2.2 * firstMm + 10 : reach;
     List<Bay> bays = new ArrayList<>();

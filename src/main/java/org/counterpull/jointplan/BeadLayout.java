@@ -84,6 +84,30 @@ final class BeadLayout {
     return layered(space, capMm2, limits, new Bead(1, 1, Kind.ROOT, rootMm2(space, rootLimits)));
   }
 
+  /**
+   * Beads over a channel that was ground out below them: it goes with the first bead where that can
+   * take it, otherwise it takes a bead of its own.
+   *
+   * @param channelMm2 section of the channel
+   * @param beads that lie over it, at least one
+   * @param limits what one bead may be
+   */
+  static List<Bead> over(double channelMm2, List<Bead> beads, BeadLimits limits) {
+    Bead first = beads.get(0);
+    List<Bead> all = new ArrayList<>();
+    if (first.areaMm2() + channelMm2 <= limits.areaMm2()) {
+      all.add(new Bead(1, 1, first.place(), first.kind(), first.areaMm2() + channelMm2));
+      all.addAll(beads.subList(1, beads.size()));
+      return List.copyOf(all);
+    }
+    all.add(new Bead(1, 1, Kind.FILL, channelMm2));
+    for (Bead bead : beads) {
+      Kind kind = bead.kind() == Kind.SINGLE ? Kind.CAP : bead.kind();
+      all.add(new Bead(bead.number() + 1, bead.layer() + 1, bead.place(), kind, bead.areaMm2()));
+    }
+    return List.copyOf(all);
+  }
+
   private static double rootMm2(GrooveSide space, BeadLimits limits) {
     double least = Math.max(space.areaMm2(limits.rootMm()), LEAST_ROOT * limits.areaMm2());
     return Math.min(space.areaMm2(), Math.min(limits.areaMm2(), least));

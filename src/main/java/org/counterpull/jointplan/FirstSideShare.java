@@ -18,8 +18,13 @@ final class FirstSideShare {
 
   private FirstSideShare() {}
 
-  /** The groove with its second side made shallower. */
-  static Groove balanced(Groove groove, double capMm) {
+  /**
+   * The groove with its second side made shallower.
+   *
+   * @param capMm height of the caps
+   * @param gougedMm2 what is ground out of the root and goes to the second side
+   */
+  static Groove balanced(Groove groove, double capMm, double gougedMm2) {
     double low = leastDepthMm(groove);
     double high = groove.thicknessMm() - groove.rootFaceMm() - low;
     if (high <= low) {
@@ -27,7 +32,7 @@ final class FirstSideShare {
     }
     for (int i = 0; i < 60; i++) {
       double middle = (low + high) / 2;
-      if (firstShare(groove.withSecondDepth(middle), capMm) > SHARE) {
+      if (firstShare(groove.withSecondDepth(middle), capMm, gougedMm2) > SHARE) {
         low = middle;
       } else {
         high = middle;
@@ -40,11 +45,11 @@ final class FirstSideShare {
   }
 
   /** Share of the deposit that the first side takes. */
-  static double firstShare(Groove groove, double capMm) {
+  static double firstShare(Groove groove, double capMm, double gougedMm2) {
     double first = groove.firstSide().areaMm2() + WeldSections.capMm2(groove.faceWidthMm(), capMm);
     double faceMm = groove.secondSide().widthMm(groove.secondSide().heightMm());
     double second = groove.secondSide().areaMm2() + WeldSections.capMm2(faceMm, capMm);
-    return first / (first + second);
+    return first / (first + second + gougedMm2);
   }
 
   private static double leastDepthMm(Groove groove) {

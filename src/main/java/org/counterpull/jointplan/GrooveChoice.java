@@ -22,6 +22,7 @@ final class GrooveChoice {
 
   private static final double OPEN_V_USUAL_UP_TO_MM = 10;
   private static final double AWS_ABOVE_MM = 16;
+  private static final double EN_MOST_LEFT_MM = 3;
 
   private GrooveChoice() {}
 
@@ -29,7 +30,10 @@ final class GrooveChoice {
     GrooveForm form = GrooveForm.of(q);
     Groove groove = GrooveDimensions.of(form.kind(), q);
     boolean uneven = groove.preparation().isDouble() && q.form() == JointForm.BUTT && !q.partial();
-    Groove balanced = uneven ? FirstSideShare.balanced(groove, WeldMetal.CAP_MM) : groove;
+    Groove balanced =
+        uneven
+            ? FirstSideShare.balanced(groove, WeldMetal.CAP_MM, WeldMetal.gougedMm2(groove))
+            : groove;
     Kind kind = kind(form.kind(), groove);
     boolean backed = kind == Kind.STEEP_V || kind == Kind.STEEP_BEVEL;
     boolean both = q.bothSides() && !backed;
@@ -57,7 +61,8 @@ final class GrooveChoice {
   }
 
   private static String share(Groove groove) {
-    double percent = 100 * FirstSideShare.firstShare(groove, WeldMetal.CAP_MM);
+    double percent =
+        100 * FirstSideShare.firstShare(groove, WeldMetal.CAP_MM, WeldMetal.gougedMm2(groove));
     return "; the side that is welded first is the deeper one and takes about "
         + Math.round(percent)
         + " % of the metal, which leaves the least angle (Watanabe and Satoh 1956)";
@@ -103,6 +108,16 @@ final class GrooveChoice {
               + " is below the least for this thickness, "
               + Printed.quantity(least, "mm")
               + " (from memory: AWS D1.1)");
+    }
+    double leftMm = q.thicknessMm() - 2 * throat;
+    boolean teeFromBoth = q.form() == JointForm.TEE && q.bothSides();
+    if (teeFromBoth && leftMm <= Math.min(q.thicknessMm() / 5, EN_MOST_LEFT_MM)) {
+      notes.add(
+          "only "
+              + Printed.quantity(Math.max(0, leftMm), "mm")
+              + " stay unwelded in the middle, no more than a fifth of the part and 3 mm: with a"
+              + " fillet over each side that brings the throats up to the part's thickness it counts"
+              + " as full penetration (from memory: EN 1993-1-8, 4.7.3)");
     }
     boolean wire = q.point().process() == WeldingProcess.MAG;
     if (wire && q.point().transfer() == TransferMode.SHORT_CIRCUIT) {

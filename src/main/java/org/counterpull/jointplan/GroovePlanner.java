@@ -60,10 +60,17 @@ final class GroovePlanner {
     if (needs.flare() || needs.holes().isPresent() || !needs.groove() && !opensFillet(verdict)) {
       return Optional.empty();
     }
+    if (cones()) {
+      return Optional.of(BarCones.groove(needs.thinnerMm()));
+    }
     ChosenGroove chosen = GrooveChoice.of(question(best, kind()));
     boolean onePass = verdict.preparation().passes() == 1 && chosen.squareMm() > 0;
     return Optional.of(
         onePass && joint.sides().isEmpty() && bothSides ? chosen.fromOneSide() : chosen);
+  }
+
+  private boolean cones() {
+    return needs.groove() && BarCones.meet(contact, first);
   }
 
   /** A fillet whose root the machine doesn't melt on square edges. */
@@ -133,18 +140,22 @@ final class GroovePlanner {
                   : "a fillet carries what the size asks for, and the machine fuses the root");
     }
     String why =
-        needs.partialThroatMm().isPresent()
-            ? "the throat asked for"
-            : needs.groove()
-                ? "full depth of the part is wanted"
-                : "the machine does not fuse this thickness square: the bevel brings the arc to the"
-                    + " root";
-    return Preparations.cut(
-        groove.get(),
-        bevelled(best),
-        why,
-        weldment.surroundings().edgeTools(),
-        material == BaseMaterial.CARBON_STEEL);
+        cones()
+            ? ""
+            : needs.partialThroatMm().isPresent()
+                ? "the throat asked for"
+                : needs.groove()
+                    ? "full depth of the part is wanted"
+                    : "the machine does not fuse this thickness square: the bevel brings the arc to the"
+                        + " root";
+    return cones()
+        ? Preparations.cones(groove.get())
+        : Preparations.cut(
+            groove.get(),
+            bevelled(best),
+            why,
+            weldment.surroundings().edgeTools(),
+            material == BaseMaterial.CARBON_STEEL);
   }
 
   /** The fitted part; the upper one where the joint stands upright and is welded horizontally. */

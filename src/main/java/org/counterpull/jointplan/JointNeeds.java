@@ -19,6 +19,7 @@ import org.counterpull.quantity.Computed;
 import org.counterpull.quantity.Formula;
 import org.counterpull.quantity.Printed;
 import org.counterpull.stock.Flat;
+import org.counterpull.stock.RoundBar;
 import org.counterpull.stock.SquareBar;
 import org.counterpull.stock.Stock;
 import org.counterpull.weldment.Joint;
@@ -29,8 +30,9 @@ import org.counterpull.weldment.Part;
 /**
  * What a joint needs before any machine is looked at.
  *
- * @param thinnerMm thinner wall at its lines
- * @param thickerMm thicker wall at its lines
+ * @param thinnerMm thinner wall at its lines; of solid round bars the radius, which the arc reaches
+ *     from all round
+ * @param thickerMm thicker wall at its lines; the same of solid round bars
  * @param size weld size
  * @param flare true where a round lies against the other part
  * @param groove true where a butt or a full penetration is wanted
@@ -77,6 +79,7 @@ record JointNeeds(
             .mapToDouble(l -> Math.max(l.firstWallMm(), l.secondWallMm()))
             .max()
             .orElseThrow();
+    boolean cones = BarCones.meet(contact, lines.get(0));
     boolean flare = lines.stream().allMatch(l -> l.flareRadiusMm().isPresent());
     Optional<Holes> holes = joint.holes().filter(h -> lines.get(0).shape() == WeldLine.Shape.PLUG);
     boolean groove = !flare && holes.isEmpty() && isGroove(joint, contact, lines);
@@ -88,7 +91,8 @@ record JointNeeds(
                 : groove
                     ? grooveSize(joint, thinner)
                     : filletSize(joint, lines, thinner, thicker, load);
-    return new JointNeeds(thinner, thicker, size, flare, groove, holes);
+    double reachedMm = cones ? BarCones.depthMm(lines.get(0)) : thinner;
+    return new JointNeeds(reachedMm, cones ? reachedMm : thicker, size, flare, groove, holes);
   }
 
   private static boolean isGroove(Joint joint, Contact contact, List<WeldLine> lines) {
@@ -134,7 +138,12 @@ record JointNeeds(
       double thicker,
       Optional<LoadedJoint> load) {
     // The side that opens widest gets the least throat from a leg.
-    double faces = lines.stream().mapToDouble(WeldLine::dihedralDeg).max().orElseThrow();
+    double faces =
+        lines.stream()
+            .filter(line -> line.shape() == WeldLine.Shape.FILLET)
+            .mapToDouble(WeldLine::dihedralDeg)
+            .max()
+            .orElse(90);
     if (joint.size().isPresent()) {
       double leg = joint.size().get().legMm(faces);
       return new WeldSize(
@@ -275,6 +284,10 @@ record JointNeeds(
       return Optional.empty();
     }
     Stock stock = first.stock();
+    if (stock instanceof RoundBar) {
+      double asSquareMm = Math.sqrt(stock.areaMm2());
+      return Optional.of(section(asSquareMm, asSquareMm));
+    }
     return stock instanceof Flat || stock instanceof SquareBar
         ? Optional.of(section(stock.acrossMm(), stock.upMm()))
         : Optional.empty();

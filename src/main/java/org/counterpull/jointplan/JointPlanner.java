@@ -121,7 +121,7 @@ public final class JointPlanner {
         steel.carbonEquivalents(),
         fastestCooling(planned).flatMap(cooling -> steel.hardness(cooling.value())),
         preheat.least(),
-        advisor.advice(planned, preheat, contact.form(), runs.forbidden()),
+        advisor.advice(planned, preheat, runs.tackPreheat(), contact.form(), runs.forbidden()),
         coupons.of(planned, verdict, runs.unproven()),
         check,
         notes,
@@ -203,7 +203,7 @@ public final class JointPlanner {
         Optional.empty(),
         preheat.least(),
         new SteelAdvisor(steel, needs, weldment.surroundings().ambientC())
-            .advice(List.of(), preheat, contact.form(), List.of()),
+            .advice(List.of(), preheat, Optional.empty(), contact.form(), List.of()),
         Optional.empty(),
         check,
         notes,

@@ -56,7 +56,10 @@ final class PreheatMethods {
   private static PreheatOpinion methodB(
       Composition composition, double hydrogenMl, double thickerMm, double heatInputKJPerMm) {
     Computed cet = CarbonEquivalent.cet(composition);
-    Computed answer = MethodBPreheat.of(cet.value(), thickerMm, hydrogenMl, heatInputKJPerMm);
+    // A smaller heat input asks for no less than the edge of the box does.
+    boolean small = heatInputKJPerMm < MethodBPreheat.LEAST_HEAT_INPUT_KJ_PER_MM;
+    double reckonedKJPerMm = Math.max(heatInputKJPerMm, MethodBPreheat.LEAST_HEAT_INPUT_KJ_PER_MM);
+    Computed answer = MethodBPreheat.of(cet.value(), thickerMm, hydrogenMl, reckonedKJPerMm);
     List<String> outside = new ArrayList<>(answer.warnings());
     cet.warnings().stream().filter(w -> !outside.contains(w)).forEach(outside::add);
     return new PreheatOpinion(
@@ -70,7 +73,12 @@ final class PreheatMethods {
             + Printed.number(hydrogenMl, 2)
             + " ml/100 g, heat input "
             + Printed.number(heatInputKJPerMm, 3)
-            + " kJ/mm");
+            + " kJ/mm"
+            + (small
+                ? ", reckoned with "
+                    + Printed.number(reckonedKJPerMm, 3)
+                    + " at the edge of the method: less heat asks for no less"
+                : ""));
   }
 
   private static PreheatOpinion awsTable(SteelAtJoint steel, double hydrogenMl, double thickerMm) {

@@ -83,6 +83,24 @@ final class Preparations {
         chosen.source());
   }
 
+  /** Ends of solid round bars. */
+  static EdgePreparation cones(ChosenGroove chosen) {
+    Groove groove = chosen.groove();
+    return new EdgePreparation(
+        chosen.kind(),
+        groove.depthMm(),
+        0,
+        groove.angleDegrees(),
+        0,
+        0,
+        "",
+        "turn or grind both ends to cones of 45 deg, "
+            + Printed.quantity(groove.depthMm(), "mm")
+            + " long, points touching and in line",
+        chosen.reason(),
+        chosen.source());
+  }
+
   private static String how(ChosenGroove chosen, String edges, EdgeCutting cutting) {
     Groove groove = chosen.groove();
     String gap = ", root gap " + Printed.quantity(groove.gapMm(), "mm");

@@ -80,7 +80,20 @@ record RunLines(List<WeldLine> lines, List<String> missed, List<String> left) {
                         + Printed.quantity(holes.pitchMm(), "mm")
                         + " from middle to middle"));
     for (Side side : joint.sides()) {
-      if (fitting.stream().noneMatch(line -> line.side() == side)) {
+      boolean flush =
+          joint.weld() == Joint.WeldKind.FILLET
+              && contact.lines().stream()
+                  .anyMatch(l -> l.side() == side && l.shape() != Shape.FILLET);
+      if (flush && fitting.stream().noneMatch(line -> line.side() == side)) {
+        missed.add(
+            "no fillet lies on the "
+                + side.word()
+                + " of "
+                + joint.name()
+                + ": the parts are flush there; weld that side with weld: bevel or square, or set "
+                + joint.first()
+                + " back by a leg");
+      } else if (fitting.stream().noneMatch(line -> line.side() == side)) {
         missed.add(
             joint.name()
                 + " has no line to weld on its "

@@ -18,6 +18,7 @@ import org.counterpull.filler.FillerClasses;
 import org.counterpull.machine.FillerAtHand;
 import org.counterpull.machine.Machine;
 import org.counterpull.machine.MachineVerdict;
+import org.counterpull.machine.ProcessLimits;
 import org.counterpull.machine.WorkingPoint;
 import org.counterpull.position.WeldingPosition;
 import org.counterpull.procedure.Found;
@@ -25,6 +26,7 @@ import org.counterpull.procedure.JointForm;
 import org.counterpull.procedure.Procedure;
 import org.counterpull.procedure.ProcedureBook;
 import org.counterpull.procedure.ProcedureQuery;
+import org.counterpull.quantity.Computed;
 import org.counterpull.weldment.Joint;
 import org.counterpull.weldment.Joint.Intermittent;
 import org.counterpull.weldment.ShopMachine;
@@ -36,6 +38,12 @@ final class RunPlanner {
       "load line of IEC 60974-1; no procedure row covers this work";
 
   private static final String NO_ROOT_ROW = "common practice, no source";
+
+  /** Leg of a usual tack, mm. Common practice, no source. */
+  private static final double TACK_LEG_MM = 4;
+
+  /** Of rutile electrodes, ml/100 g. */
+  private static final double MUCH_HYDROGEN_ML = 15;
 
   private final Weldment weldment;
   private final ProcedureBook procedures;
@@ -66,7 +74,6 @@ final class RunPlanner {
       Optional<ChosenGroove> groove) {
     MachineVerdict verdict = assessed.verdict();
     this.weldment = weldment;
-    this.procedures = atHand(procedures, machine);
     this.joint = joint;
     this.contact = contact;
     this.needs = needs;
@@ -82,6 +89,7 @@ final class RunPlanner {
             weldment.part(joint.second()),
             contact.form(),
             contact.lines());
+    this.procedures = rows(atHand(procedures, machine));
     this.preheat =
         preheat(
             Hydrogen.mlPer100g(set.process()), set.largestArcEnergyKJPerMm() * set.process().k());
@@ -91,6 +99,39 @@ final class RunPlanner {
   private static ProcedureBook atHand(ProcedureBook book, ShopMachine machine) {
     return new ProcedureBook(
         book.rows().stream().filter(row -> canFollow(row, machine.machine())).toList());
+  }
+
+  /**
+   * Without an electrode named in the file, the basic ones where any other would ask for preheat.
+   */
+  private ProcedureBook rows(ProcedureBook book) {
+    WorkingPoint point = assessed.verdict().point();
+    boolean free =
+        point.process() == WeldingProcess.MMA
+            && machine.machine().fillersFor(WeldingProcess.MMA).isEmpty();
+    if (!free) {
+      return book;
+    }
+    double heatInputKJPerMm = point.largestArcEnergyKJPerMm() * point.process().k();
+    double asked = preheat(MUCH_HYDROGEN_ML, heatInputKJPerMm).least().value();
+    double byBasic =
+        preheat(Hydrogen.mlPer100g(WeldingProcess.MMA), heatInputKJPerMm).least().value();
+    if (asked <= byBasic) {
+      return book;
+    }
+    fillerNotes.add(
+        "basic electrodes are planned: rutile or cellulosic ones bring more hydrogen and would ask"
+            + " for "
+            + Math.round(asked)
+            + " C before the first pass");
+    return new ProcedureBook(book.rows().stream().filter(RunPlanner::isLowHydrogen).toList());
+  }
+
+  private static boolean isLowHydrogen(Procedure row) {
+    return row.scope().process() != WeldingProcess.MMA
+        || FillerClasses.find(row.electrode().classification())
+            .map(FillerClass::isLowHydrogen)
+            .orElse(false);
   }
 
   private static boolean canFollow(Procedure row, Machine machine) {
@@ -111,6 +152,19 @@ final class RunPlanner {
 
   PreheatChoice preheat() {
     return preheat;
+  }
+
+  /**
+   * Least temperature before a tack: a short bead of a small leg brings little heat, so it never
+   * asks for less than the runs.
+   */
+  Optional<Computed> tackPreheat() {
+    WorkingPoint point = assessed.verdict().point();
+    double legMm = Math.min(TACK_LEG_MM, needs.thinnerMm());
+    double heatInput =
+        ProcessLimits.energyPerLeg(point.process()) * legMm * legMm * point.process().k();
+    Computed own = preheat(mostHydrogenMl, heatInput).least();
+    return Optional.of(own.value() > preheat.least().value() ? own : preheat.least());
   }
 
   /** What doesn't match about the fillers, in sentences. */
@@ -179,6 +233,11 @@ final class RunPlanner {
                             preheat.least().value(),
                             welded))
             .toList();
+    double filled = passes.stream().mapToDouble(p -> p.area().value()).sum();
+    double runMm =
+        groove.isPresent() && BarCones.meet(contact, line)
+            ? BarCones.meanLengthMm(BarCones.depthMm(line), filled)
+            : welded;
     FillerChoice filler =
         FillerChoice.of(
             machine.machine(),
@@ -205,7 +264,7 @@ final class RunPlanner {
         settings.transfer(needs.thickerMm()),
         row.map(Found::explanation).orElse(NO_ROW) + rootWords(settings, root),
         filler.filler(),
-        welded,
+        runMm,
         passes,
         preheat.least(),
         preheat.interpassMaxC());

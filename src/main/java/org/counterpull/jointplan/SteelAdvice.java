@@ -11,6 +11,8 @@ import org.counterpull.steel.HazHardness.Estimates;
  * @param parts both parts with what is known of their steel
  * @param hardness the three estimates beside the weld; empty where no composition is known
  * @param preheats what each method says
+ * @param tackPreheat least temperature before a tack, which brings little heat; empty where nothing
+ *     is welded
  * @param heating how the preheat is reached and measured; empty where none is needed
  * @param forbidden what mustn't be done
  */
@@ -18,11 +20,13 @@ public record SteelAdvice(
     List<PartSteel> parts,
     Optional<Hardness> hardness,
     List<PreheatOpinion> preheats,
+    Optional<Computed> tackPreheat,
     List<String> heating,
     List<Forbidden> forbidden) {
   /** Nothing is known and nothing asked for. */
   public static final SteelAdvice NONE =
-      new SteelAdvice(List.of(), Optional.empty(), List.of(), List.of(), List.of());
+      new SteelAdvice(
+          List.of(), Optional.empty(), List.of(), Optional.empty(), List.of(), List.of());
 
   public SteelAdvice {
     parts = List.copyOf(parts);

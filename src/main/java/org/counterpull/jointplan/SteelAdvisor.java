@@ -31,7 +31,11 @@ record SteelAdvisor(SteelAtJoint steel, JointNeeds needs, double ambientC) {
   private static final double HARDENS_CE = 0.50;
 
   SteelAdvice advice(
-      List<RunPlan> runs, PreheatChoice preheat, JointForm form, List<SteelAdvice.Forbidden> more) {
+      List<RunPlan> runs,
+      PreheatChoice preheat,
+      Optional<Computed> tackPreheat,
+      JointForm form,
+      List<SteelAdvice.Forbidden> more) {
     List<SteelAdvice.Forbidden> forbidden = new ArrayList<>(more);
     if (steel.joined() == Joined.NOTHING_TOGETHER) {
       forbidden.add(
@@ -47,6 +51,7 @@ record SteelAdvisor(SteelAtJoint steel, JointNeeds needs, double ambientC) {
         steel.parts().stream().map(SteelAdvisor::part).toList(),
         hardness,
         preheat.opinions(),
+        tackPreheat,
         heating(runs, preheat.least().value(), form),
         forbidden);
   }

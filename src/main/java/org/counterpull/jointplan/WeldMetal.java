@@ -5,6 +5,7 @@ import org.counterpull.arc.WeldingProcess;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.fillet.FilletArea;
 import org.counterpull.fillet.LegEnergy;
+import org.counterpull.groove.Groove;
 import org.counterpull.groove.GrooveSide;
 import org.counterpull.groove.WeldSections;
 import org.counterpull.machine.ProcessLimits;
@@ -21,6 +22,9 @@ final class WeldMetal {
   static final double CAP_MM = 1;
 
   private static final double LEAST_CAP_WIDTH_MM = 4;
+
+  private static final double GOUGE_WIDTH_MM = 6;
+  private static final double GOUGE_PAST_FACE_MM = 1;
 
   /** Arc energy per thickness that melts square edges: mean of published starting settings. */
   private static final double SQUARE_KJ_PER_MM2 = 0.129;
@@ -76,7 +80,7 @@ final class WeldMetal {
               ? square(chosen, settings)
               : chosen.sealed()
                   ? List.of(sealing(reinforcingLegMm, settings.limits()))
-                  : second(chosen.secondSide(), reinforcingLegMm, settings);
+                  : second(chosen, reinforcingLegMm, settings);
       case END ->
           BeadLayout.fillet(
               OVER_NOMINAL * FilletArea.of(Math.max(3, reinforcingLegMm), 90, 0).value(),
@@ -92,9 +96,27 @@ final class WeldMetal {
         : BeadLayout.groove(space, cap, settings.limits(), PassPlan.Kind.ROOT);
   }
 
-  /** The first side closed the root. */
-  private static List<Bead> second(GrooveSide space, double legMm, BeadSettings settings) {
-    return BeadLayout.groove(space, capMm2(space, legMm), settings.limits(), PassPlan.Kind.FILL);
+  /** The first side closed the root; what was gouged out of it is filled first. */
+  private static List<Bead> second(ChosenGroove chosen, double legMm, BeadSettings settings) {
+    GrooveSide space = chosen.secondSide();
+    List<Bead> beads =
+        BeadLayout.groove(space, capMm2(space, legMm), settings.limits(), PassPlan.Kind.FILL);
+    double gouged = gougedMm2(chosen);
+    return gouged > 0 ? BeadLayout.over(gouged, beads, settings.limits()) : beads;
+  }
+
+  /**
+   * Section that is ground out of the first side's root before the second side is begun: a channel
+   * as wide as a grinding disc, through the root face and a little deeper. Common practice, no
+   * source.
+   */
+  static double gougedMm2(ChosenGroove chosen) {
+    return chosen.gouged() && chosen.isDouble() ? gougedMm2(chosen.groove()) : 0;
+  }
+
+  /** The same for a groove from both sides. */
+  static double gougedMm2(Groove groove) {
+    return WeldSections.capMm2(GOUGE_WIDTH_MM, groove.rootFaceMm() + GOUGE_PAST_FACE_MM);
   }
 
   /**

@@ -22,7 +22,7 @@ import org.counterpull.quantity.Require;
  * @param duty points of its plate
  * @param supply the socket it hangs on
  * @param conversion efficiency and power factor
- * @param wiresMm wire diameters at hand, mm; empty: 0.8 and 1.0
+ * @param wiresMm wire diameters at hand, mm; empty: the usual ones of each process
  * @param electrodesMm covered electrodes at hand, mm; empty: 2.5, 3.2 and 4.0
  * @param gas shielding gas at hand
  * @param fillers wires, electrodes and rods at hand, with their designations where they are said
@@ -45,6 +45,8 @@ public record Machine(
     Panel panel) {
   private static final List<Double> USUAL_WIRES_MM = List.of(0.8, 1.0);
   private static final List<Double> USUAL_ELECTRODES_MM = List.of(2.5, 3.2, 4.0);
+  private static final List<Double> USUAL_CORED_MM = List.of(1.2);
+  private static final List<Double> USUAL_SELF_SHIELDED_MM = List.of(0.9);
   private static final List<Double> USUAL_RODS_MM = List.of(1.6, 2.4);
 
   public Machine {
@@ -54,7 +56,7 @@ public record Machine(
     Require.positive("smallest current", smallestCurrentA, "A");
     Require.within("largest current", largestCurrentA, smallestCurrentA, 2000, "A");
     processes = List.copyOf(processes);
-    wiresMm = wiresMm.isEmpty() ? USUAL_WIRES_MM : wiresMm.stream().sorted().toList();
+    wiresMm = wiresMm.stream().sorted().toList();
     electrodesMm =
         electrodesMm.isEmpty() ? USUAL_ELECTRODES_MM : electrodesMm.stream().sorted().toList();
     wiresMm.forEach(wire -> Require.positive("wire", wire, "mm"));
@@ -122,7 +124,17 @@ public record Machine(
     return switch (process) {
       case MMA -> electrodesMm;
       case TIG -> USUAL_RODS_MM;
-      case MAG, MIG, FCAW, FCAW_S -> wiresMm;
+      case MAG, MIG, FCAW, FCAW_S -> wiresMm.isEmpty() ? usualWiresMm(process) : wiresMm;
+    };
+  }
+
+  /** Wires that a process usually has at hand, mm; none for processes without a wire. */
+  public static List<Double> usualWiresMm(WeldingProcess process) {
+    return switch (process) {
+      case MAG, MIG -> USUAL_WIRES_MM;
+      case FCAW -> USUAL_CORED_MM;
+      case FCAW_S -> USUAL_SELF_SHIELDED_MM;
+      case MMA, TIG -> List.of();
     };
   }
 

@@ -73,7 +73,11 @@ final class JointSteps {
   }
 
   private static boolean preheated(Steps all, JointPlan plan) {
-    return plan.preheat().value() > all.weldment().surroundings().ambientC();
+    return tackPreheatC(plan) > all.weldment().surroundings().ambientC();
+  }
+
+  private static double tackPreheatC(JointPlan plan) {
+    return plan.steel().tackPreheat().orElse(plan.preheat()).value();
   }
 
   private static void tack(Steps all, JointPlan plan) {
@@ -89,10 +93,19 @@ final class JointSteps {
                       Locale.ROOT,
                       "Preheat %s to %.0f C for its tacks",
                       joint.name(),
-                      plan.preheat().value()),
+                      tackPreheatC(plan)),
                   joint.name())
               .parts(partsOf(plan))
               .joint(joint.name())
+              .why(
+                  tackPreheatC(plan) > plan.preheat().value() + 1
+                      ? List.of(
+                          String.format(
+                              Locale.ROOT,
+                              "A tack is a short bead with little heat, so it asks for more than"
+                                  + " the %.0f C of the runs.",
+                              plan.preheat().value()))
+                      : List.of())
               .turn(turn));
     }
     if (plan.runs().isEmpty()) {

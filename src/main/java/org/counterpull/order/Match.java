@@ -32,6 +32,22 @@ enum Match {
       return earlier.subject().isPresent() && earlier.subject().equals(later.subject());
     }
   },
+  /** The other side of a groove whose root the earlier run closes. */
+  BEHIND_THE_ROOT {
+    @Override
+    boolean ties(Step earlier, Step later) {
+      return SAME_JOINT.ties(earlier, later) && closesRoot(earlier) && lies(later);
+    }
+
+    private static boolean closesRoot(Step step) {
+      return step.run().stream().flatMap(r -> r.passes().stream()).anyMatch(RootKind::isRoot);
+    }
+
+    private static boolean lies(Step step) {
+      return step.run().isPresent()
+          && step.run().get().passes().stream().allMatch(RootKind::liesOverARoot);
+    }
+  },
   /** Those that bring a part which hides the earlier step's run or closes over its piece. */
   CLOSED_BY_PART {
     @Override

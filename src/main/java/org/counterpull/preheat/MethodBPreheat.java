@@ -15,6 +15,9 @@ import org.counterpull.quantity.Require;
  * preheat. No scatter is published; treat as 25 K either way.
  */
 public final class MethodBPreheat {
+  /** Lower edge of its range of heat input, kJ/mm with the factor k. */
+  public static final double LEAST_HEAT_INPUT_KJ_PER_MM = 0.5;
+
   public static final Formula FORMULA =
       new Formula(
           "preheat-cet",
@@ -55,7 +58,7 @@ public final class MethodBPreheat {
             .within("CET", cetPercent, 0.2, 0.5, "%")
             .within("thickness", thicknessMm, 10, 90, "mm")
             .within("hydrogen", hydrogenMlPer100g, 1, 20, "ml/100 g")
-            .within("heat input", heatInputKJPerMm, 0.5, 4, "kJ/mm");
+            .within("heat input", heatInputKJPerMm, LEAST_HEAT_INPUT_KJ_PER_MM, 4, "kJ/mm");
     return FORMULA.result(
         terms(cetPercent, thicknessMm, hydrogenMlPer100g, heatInputKJPerMm).sumC(),
         limits.outside());

@@ -115,14 +115,30 @@ final class MachineReading {
     if (!fields.has("electrodes") && processes.contains(WeldingProcess.MMA)) {
       fields.book().assume(fields.path("electrodes"), "2.5, 3.2 and 4.0 mm are at hand");
     }
-    boolean fed =
-        processes.stream().anyMatch(p -> p != WeldingProcess.MMA && p != WeldingProcess.TIG);
+    List<String> wires =
+        processes.stream()
+            .filter(p -> !Machine.usualWiresMm(p).isEmpty())
+            .map(MachineReading::usualWires)
+            .distinct()
+            .toList();
     if (!fields.has("rods") && processes.contains(WeldingProcess.TIG)) {
       fields.book().assume(fields.path("rods"), "1.6 and 2.4 mm are at hand");
     }
-    if (!fields.has("wire") && fed) {
-      fields.book().assume(fields.path("wire"), "0.8 and 1.0 mm are at hand");
+    if (!fields.has("wire") && !wires.isEmpty()) {
+      fields.book().assume(fields.path("wire"), String.join(", ", wires));
     }
+  }
+
+  private static String usualWires(WeldingProcess process) {
+    String diameters =
+        String.join(
+            " and ", Machine.usualWiresMm(process).stream().map(d -> d.toString()).toList());
+    return switch (process) {
+      case MAG, MIG -> diameters + " mm are at hand";
+      case FCAW -> diameters + " mm cored wire is at hand";
+      case FCAW_S -> diameters + " mm self-shielded wire is at hand";
+      case MMA, TIG -> "";
+    };
   }
 
   /** Diameters with what is written behind them; nothing where the key is left out. */

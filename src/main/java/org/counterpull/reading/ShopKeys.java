@@ -55,7 +55,7 @@ final class ShopKeys {
                   "wire",
                   Form.TEXTS,
                   "diameter and designation of the wire, or a list",
-                  "0.8 and 1.0 mm",
+                  "0.8 and 1.0 mm; cored 1.2 mm, self-shielded 0.9 mm",
                   "0.8 mm G3Si1"),
               new Key(
                   "electrodes",

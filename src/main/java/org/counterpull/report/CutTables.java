@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.counterpull.plan.CutList;
-import org.counterpull.quantity.Printed;
 
 /** The cutting list and the bars that it comes from. */
 final class CutTables {
@@ -26,7 +25,7 @@ final class CutTables {
     for (CutList.Cut cut : list.cuts()) {
       rows.add(
           row(
-              cut.parts().size() + " x " + cut.stock(),
+              measures.sentences().of(cut.parts().size() + " x " + cut.stock()),
               cut.steel(),
               String.join(", ", cut.parts()),
               measures.length(cut.drawnMm()),
@@ -54,7 +53,7 @@ final class CutTables {
       bars.tooLongMm().forEach(piece -> words.add("order " + mm(piece) + " to length"));
       rows.add(
           row(
-              bars.lengthsMm().size() + " x " + bars.stock(),
+              measures.sentences().of(bars.lengthsMm().size() + " x " + bars.stock()),
               bars.steel(),
               measures.length(bars.barMm()),
               String.join("; ", words),
@@ -65,9 +64,9 @@ final class CutTables {
         List.of("bars", "steel", "of", "cut from each", "number", "mass bought"), rows);
   }
 
-  private static String pattern(CutList.Bars bars, int bar) {
+  private String pattern(CutList.Bars bars, int bar) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    bars.lengthsMm().get(bar).forEach(piece -> counts.merge(number(piece), 1, Integer::sum));
+    bars.lengthsMm().get(bar).forEach(piece -> counts.merge(mm(piece), 1, Integer::sum));
     String pieces =
         counts.entrySet().stream()
             .map(e -> e.getValue() == 1 ? e.getKey() : e.getValue() + " x " + e.getKey())
@@ -75,11 +74,7 @@ final class CutTables {
     return pieces + ", rest " + mm(bars.restMm(bar));
   }
 
-  private static String mm(double lengthMm) {
-    return number(lengthMm) + " mm";
-  }
-
-  private static String number(double lengthMm) {
-    return Printed.number(Math.round(10 * lengthMm) / 10.0, 6);
+  private String mm(double lengthMm) {
+    return measures.length(lengthMm).first();
   }
 }

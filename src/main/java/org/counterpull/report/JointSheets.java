@@ -30,7 +30,7 @@ public final class JointSheets {
    * @param standard that draws the symbols
    */
   public JointSheets(Plan plan, LengthUnit fileUnits, Standard standard) {
-    this.plan = plan;
+    this.plan = PlanInFileUnits.of(plan, fileUnits);
     this.measures = new Measures(fileUnits);
     this.standard = standard;
   }

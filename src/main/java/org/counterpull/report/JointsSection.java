@@ -4,7 +4,6 @@ import java.util.List;
 import org.counterpull.drawing.JointSection;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
-import org.counterpull.machine.Stretch;
 import org.counterpull.machine.Verdict;
 import org.counterpull.markup.Markup;
 
@@ -51,7 +50,7 @@ final class JointsSection {
       if (verdict.verdict() != Verdict.ONE_PASS) {
         out.element("p", verdict.machine() + ": " + Verdicts.words(verdict.verdict()) + ".");
         out.add(PageParts.table(PlanTables.gates(verdict)));
-        out.add(PageParts.bullets(Stretch.of(verdict)));
+        out.add(PageParts.bullets(words.stretch(verdict)));
         out.add(PageParts.bullets(verdict.notes()));
       }
     }

@@ -112,9 +112,9 @@ final class MachineLimits {
     return Verdicts.words(verdict.verdict())
         + ": "
         + why
-        + " (the thicker part has "
+        + ", and the thicker part has "
         + measures.length(verdict.task().thickerMm()).text()
-        + "). To weld it here it takes "
+        + ". To weld it here it takes "
         + needs
         + also(verdict)
         + ".";

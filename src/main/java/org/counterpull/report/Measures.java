@@ -22,6 +22,11 @@ final class Measures {
         };
   }
 
+  /** Sentences with measures in the units of the file. */
+  Sentences sentences() {
+    return new Sentences(this, inchesFirst);
+  }
+
   Shown length(double mm) {
     String metric = Printed.number(Math.round(mm * 10) / 10.0, 6) + " mm";
     return inOrder(metric, inches(mm));
@@ -118,6 +123,19 @@ final class Measures {
       return fraction(sixteenths) + " in";
     }
     return String.format(Locale.ROOT, "%.3f in", mm / 25.4);
+  }
+
+  /** Inches of a length that a sentence gives: exact where it was said to a tenth. */
+  String inSentence(String mm) {
+    double value = Double.parseDouble(mm);
+    if (value == 0) {
+      return "0";
+    }
+    long sixteenths = Math.round(value / SIXTEENTH_MM);
+    boolean close = Math.abs(value - sixteenths * SIXTEENTH_MM) <= CLOSE_MM;
+    return mm.contains(".") && !close
+        ? String.format(Locale.ROOT, "%.3f", value / 25.4)
+        : inches(value).replace(" in", "");
   }
 
   private static String fraction(long sixteenths) {

@@ -13,6 +13,7 @@ public final class PlanReport {
   public static final String PAGE = "plan.html";
 
   private final Plan plan;
+  private final Plan said;
   private final Measures measures;
   private final FormulasUsed formulas;
 
@@ -24,6 +25,7 @@ public final class PlanReport {
    */
   public PlanReport(Plan plan, LengthUnit fileUnits) {
     this.plan = plan;
+    this.said = PlanInFileUnits.of(plan, fileUnits);
     this.measures = new Measures(fileUnits);
     this.formulas = new FormulasUsed(plan);
   }
@@ -35,12 +37,12 @@ public final class PlanReport {
 
   /** plan.md. */
   public String markdown() {
-    return new PlanMarkdown(plan, measures, formulas).write();
+    return new PlanMarkdown(said, measures, formulas).write();
   }
 
   /** plan.html. */
   public String page() {
-    return new PlanPage(plan, measures, formulas).write();
+    return new PlanPage(said, measures, formulas).write();
   }
 
   /**
@@ -49,7 +51,7 @@ public final class PlanReport {
    * @param files where the plan is, each on a line of its own; may be longer
    */
   public String summary(List<String> files) {
-    return new PlanSummary(plan, measures).write(files);
+    return new PlanSummary(said, measures).write(files);
   }
 
   /** All files by name. */

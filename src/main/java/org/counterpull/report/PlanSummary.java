@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.machine.Verdict;
+import org.counterpull.mount.MountAnswer;
 import org.counterpull.plan.Plan;
+import org.counterpull.plan.PullAnswer;
 import org.counterpull.swing.SwingResult;
 
 /** What the terminal says of a plan, the most important first, in at most 100 columns. */
@@ -55,14 +58,24 @@ final class PlanSummary {
             + "; "
             + plan.operations().size()
             + " steps");
+    plan.shape().ifPresent(this::shape);
     List<String> heat = new HeatTables(plan, measures).inShort();
     if (!heat.isEmpty()) {
       head("temperatures");
       heat.forEach(line -> wrapped("  ", line));
     }
+    if (!plan.practice().pins().isEmpty()) {
+      head("pins");
+      PinWords pins = new PinWords(measures);
+      plan.practice().pins().forEach(row -> wrapped("  ", pins.answer(row)));
+    }
     for (SwingResult swing : plan.practice().swings()) {
       head("swing");
       practice.words(swing).forEach(words -> wrapped("  ", words));
+    }
+    for (MountAnswer mount : plan.practice().mounts()) {
+      head(MountSection.title(mount));
+      mount.verdict().forEach(sentence -> wrapped("  ", sentence));
     }
     if (!plan.practice().rules().isEmpty()) {
       head("rules");
@@ -82,11 +95,18 @@ final class PlanSummary {
     return out.toString();
   }
 
+  private void shape(PullAnswer shape) {
+    ShapeWords shapeWords = new ShapeWords(measures);
+    head("checks (expected, nine of ten, tolerance)");
+    shape.checks().forEach(check -> wrapped("  ", shapeWords.verdict(check)));
+    new OrderWords(shape).sentences().stream().limit(1).forEach(why -> wrapped("  ", why));
+  }
+
   private void joint(JointPlan joint) {
     String machine = joint.machine().orElse("no machine");
     String verdict =
         Verdicts.chosen(joint)
-            .map(v -> Verdicts.words(v.verdict()))
+            .map(v -> words(v.verdict(), joint))
             .orElse(
                 joint.verdicts().stream()
                     .map(v -> v.machine() + ": " + Verdicts.words(v.verdict()))
@@ -110,6 +130,12 @@ final class PlanSummary {
             + tables.size(joint).first()
             + ", "
             + runs);
+  }
+
+  /** A groove that the machine opens at once is filled in several passes all the same. */
+  private static String words(Verdict verdict, JointPlan joint) {
+    int passes = joint.runs().stream().mapToInt(r -> r.passes().size()).max().orElse(1);
+    return verdict == Verdict.ONE_PASS && passes > 1 ? passes + " passes" : Verdicts.words(verdict);
   }
 
   private void head(String title) {

@@ -13,6 +13,7 @@ import org.counterpull.jointplan.EdgePreparation;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.machine.MachineVerdict;
+import org.counterpull.machine.Stretch;
 import org.counterpull.machine.Verdict;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
@@ -258,6 +259,11 @@ final class PlanWords {
   /** What the steels ask for. */
   SteelWords steel() {
     return new SteelWords(measures, plan.weldment().surroundings().ambientC());
+  }
+
+  /** How a small machine is stretched, and its limits. */
+  List<String> stretch(MachineVerdict verdict) {
+    return measures.sentences().of(Stretch.of(verdict));
   }
 
   /** Joints in groups that are prepared, welded and judged alike, in the order of the file. */

@@ -49,16 +49,21 @@ final class ProcessFields {
     lines.add(
         new PlanWords.Line(
             "tip distance",
-            switch (run.process()) {
-              case FCAW -> "15 to 25 mm";
-              case FCAW_S -> "10 to 16 mm";
-              case MAG, MIG, MMA, TIG ->
-                  run.transfer().equals(Optional.of(TransferMode.SHORT_CIRCUIT))
-                      ? "6 to 13 mm"
-                      : "15 to 20 mm";
-            }));
+            said(
+                switch (run.process()) {
+                  case FCAW -> "15 to 25 mm";
+                  case FCAW_S -> "10 to 16 mm";
+                  case MAG, MIG, MMA, TIG ->
+                      run.transfer().equals(Optional.of(TransferMode.SHORT_CIRCUIT))
+                          ? "6 to 13 mm"
+                          : "15 to 20 mm";
+                })));
     boolean gas = !run.filler().gas().equals("none");
-    lines.add(new PlanWords.Line("gas nozzle", gas ? "12 to 16 mm" : "none"));
+    lines.add(new PlanWords.Line("gas nozzle", gas ? said("12 to 16 mm") : "none"));
+  }
+
+  private String said(String metric) {
+    return measures.sentences().of(metric);
   }
 
   /** Length of weld from one rod of 350 mm with a stub of 50 mm, at the leg of its first pass. */

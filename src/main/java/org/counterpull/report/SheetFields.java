@@ -129,7 +129,10 @@ final class SheetFields {
                 + (joint.runs().size() == 1 ? " run" : " runs")));
     lines.add(new PlanWords.Line("size", new PlanTables(plan, measures).size(joint)));
     lines.add(line("preparation", joint.preparation().how()));
-    lines.add(line("cleaning", "bright metal 25 mm each side; no solvent with chlorine"));
+    lines.add(
+        line(
+            "cleaning",
+            measures.sentences().of("bright metal 25 mm each side; no solvent with chlorine")));
     lines.add(
         line(
             "positions",
@@ -175,7 +178,9 @@ final class SheetFields {
   }
 
   private String tacks(JointPlan joint) {
-    boolean warm = joint.preheat().value() > plan.weldment().surroundings().ambientC() + 1;
+    boolean warm =
+        joint.steel().tackPreheat().orElse(joint.preheat()).value()
+            > plan.weldment().surroundings().ambientC() + 1;
     int count = 0;
     double longest = 0;
     for (RunPlan run : joint.runs()) {
@@ -187,7 +192,11 @@ final class SheetFields {
         + " of "
         + measures.length(Math.round(longest)).text()
         + ", ends first, opposite sides in turn"
-        + (warm ? ", at the preheat" : "")
+        + (warm
+            ? ", at "
+                + measures.of(joint.steel().tackPreheat().orElse(joint.preheat())).text()
+                + " or more"
+            : "")
         + "; cracked ones ground out";
   }
 

@@ -98,7 +98,9 @@ class GrooveChoiceTest {
   void theFirstSideTakesSixTenths(double t) {
     ChosenGroove chosen =
         GrooveChoice.of(question(WeldKind.AUTO, JointForm.BUTT, t, true, EdgeTool.GRINDER));
-    assertThat(FirstSideShare.firstShare(chosen.groove(), WeldMetal.CAP_MM))
+    assertThat(
+            FirstSideShare.firstShare(
+                chosen.groove(), WeldMetal.CAP_MM, WeldMetal.gougedMm2(chosen.groove())))
         .isCloseTo(0.60, within(0.03));
     assertThat(chosen.groove().depthMm()).isGreaterThan(chosen.groove().secondDepthMm());
   }

@@ -63,6 +63,6 @@ public final class PassCases {
         org.counterpull.groove.Groove.straight(
             org.counterpull.groove.Preparation.DOUBLE_V, of(a, "thickness"), 2, 1.5, 60);
     return FirstSideShare.firstShare(
-        FirstSideShare.balanced(even, WeldMetal.CAP_MM), WeldMetal.CAP_MM);
+        FirstSideShare.balanced(even, WeldMetal.CAP_MM, 0), WeldMetal.CAP_MM, 0);
   }
 }

@@ -61,7 +61,7 @@ final class SweepBench {
       machines:
         mag: {process: mag, current: 30..300 A, duty: 60% at 300 A, supply: 400 V 32 A three-phase, wire: [0.8 mm G3Si1, 1.0 mm G3Si1, 1.2 mm G3Si1], gas: Ar + 18 CO2}
         cored: {process: fcaw, current: 60..300 A, duty: 60% at 300 A, supply: 400 V 32 A three-phase, wire: 1.2 mm T 42 2 P M 1, gas: Ar + 18 CO2}
-        self-shielded: {process: fcaw-s, current: 40..180 A, duty: 30% at 180 A, supply: 230 V 16 A, wire: 0.9 mm T 42 Z N 1}
+        self-shielded: {process: fcaw-s, current: 40..180 A, duty: 30% at 180 A, supply: 230 V 16 A, wire: 0.9 mm E71T-11}
         stick: {process: mma, current: 20..180 A, duty: 40% at 180 A, supply: 230 V 25 A}
         tig: {process: tig, current: 5..220 A, duty: 40% at 220 A, supply: 230 V 25 A}
       """;

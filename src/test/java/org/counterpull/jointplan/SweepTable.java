@@ -9,6 +9,7 @@ import org.counterpull.jointplan.EdgePreparation.Kind;
 import org.counterpull.jointplan.SweepBench.Form;
 import org.counterpull.jointplan.SweepBench.Row;
 import org.counterpull.jointplan.SweepBench.Stand;
+import org.counterpull.machine.GateResult;
 
 /** The table over thickness, joint, process and position, for docs. */
 final class SweepTable {
@@ -22,7 +23,7 @@ final class SweepTable {
 
       What a form is: `fillet`; `square` edges, with the gap; `V`, `bevel` with depth and angle (included for V, of the edge for
       bevel); `2V`, `2bevel` from both sides with both depths; `steep V`, `steep bevel` on a backing strip. A dash means that
-      this machine does not weld it, with what would change it in the plan.
+      this machine does not weld it; what stands in the way is said below the table, and what would change it in the plan.
 
       Where the table is not monotone:
 
@@ -36,10 +37,13 @@ final class SweepTable {
       - **Energy of a pass falls where a joint goes from one pass to two**: the same metal is shared.
       - **Preheat rises overhead**: the machine is set cooler there, and a smaller heat input asks for more. Cored and
         self-shielded wire bring more hydrogen than solid wire and basic electrodes, which asks for about 30 K more.
-      - **Preheat falls with thickness for stick where the filler changes**: a row with a cellulosic or rutile electrode on the
-        thinner part brings more hydrogen than the basic one on the thicker.
+      - **Preheat begins at 10 mm**: method B holds from there. Thinner S355 is welded dry and not colder than 5 C. With
+        stick, where no electrode is named, basic ones are planned wherever rutile would ask for preheat.
+      - **Preheat of a groove may lie above that of a fillet of the same thickness**: its root is the pass with the least
+        heat, and preheat goes by it; below 0.5 kJ/mm it is reckoned with 0.5, the edge of method B.
       - **Passes shift by one from position to position**: the largest bead is what current and slowest travel of the position
         give together.
+      - **A corner stands alike in both lays that are not upright**: welded from outside it lies in PC either way.
 
       """;
 
@@ -82,6 +86,23 @@ final class SweepTable {
       text.append('\n');
     }
     text.append('\n');
+    for (String machine : machines) {
+      here.stream()
+          .filter(r -> r.machine().equals(machine) && r.plan().runs().isEmpty())
+          .findFirst()
+          .ifPresent(r -> text.append(refused(r)));
+    }
+  }
+
+  /** Why the first dash of a machine stands there; what is thicker meets the same. */
+  private static String refused(Row row) {
+    String why =
+        row.plan().verdicts().get(0).gates().stream()
+            .filter(gate -> gate.outcome() == GateResult.Outcome.SHUT)
+            .map(GateResult::why)
+            .distinct()
+            .collect(Collectors.joining("; "));
+    return "`" + row.machine() + "` from " + row.thicknessMm() + " mm: " + why + ".\n\n";
   }
 
   private static String cell(JointPlan plan) {
