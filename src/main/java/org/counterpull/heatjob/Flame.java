@@ -1,6 +1,7 @@
 package org.counterpull.heatjob;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.heat.block.Block;
 import org.counterpull.heat.block.Vec3;
@@ -20,6 +21,9 @@ final class Flame {
 
   /** What flows away while it is led, as a share of the rise. */
   private static final double BEYOND = 0.7;
+
+  /** Metal is held this much above the preheat temperature: what is measured falls at once. */
+  private static final double HELD_OVER_K = 5;
 
   private static final int LOOKS = 16;
 
@@ -65,24 +69,49 @@ final class Flame {
   static List<MovingSource> on(
       Layout layout, WeldedRun run, double preheatC, Simulation simulation, double seconds) {
     Flame flame = new Flame(run);
-    double needJ = flame.needJ(layout, preheatC, simulation::temperatureC);
+    double needJ = flame.needJ(layout, simulation::temperatureC, beyond(preheatC));
+    return flame.burning(run.name() + " flame", needJ, simulation.timeS(), seconds);
+  }
+
+  /**
+   * The flame that goes on until the arc starts, for some seconds from now on; none where the line
+   * is warm enough.
+   *
+   * @param coolestC lowest temperature along the run's line now
+   */
+  static List<MovingSource> holding(
+      Layout layout,
+      WeldedRun run,
+      double preheatC,
+      double coolestC,
+      Simulation simulation,
+      double seconds) {
+    Flame flame = new Flame(run);
+    double heldC = preheatC + HELD_OVER_K;
+    if (coolestC >= heldC) {
+      return List.of();
+    }
+    double needJ = flame.needJ(layout, (block, cell) -> coolestC, nowC -> heldC);
+    return flame.burning(run.name() + " held warm", needJ, simulation.timeS(), seconds);
+  }
+
+  private List<MovingSource> burning(String name, double needJ, double startS, double seconds) {
     if (needJ <= 0) {
       return List.of();
     }
-    Vector3D top = flame.middle.subtract(flame.into.scalarMultiply(flame.widthMm / 2));
-    Vector3D little = flame.along.scalarMultiply(0.5);
-    Vec3 down = Axes.point(flame.into);
-    double startS = simulation.timeS();
+    Vector3D top = middle.subtract(into.scalarMultiply(widthMm / 2));
+    Vector3D little = along.scalarMultiply(0.5);
+    Vec3 down = Axes.point(into);
     return List.of(
         new MovingSource(
-            run.name() + " flame",
+            name,
             needJ / seconds,
             startS,
             startS + seconds,
             new TravelPath(
                 List.of(Axes.point(top.subtract(little)), Axes.point(top.add(little))),
                 List.of(down, down)),
-            new UniformBox(flame.lengthMm, flame.widthMm, flame.widthMm)));
+            new UniformBox(lengthMm, widthMm, widthMm)));
   }
 
   /** The temperature of a cell. */
@@ -92,10 +121,14 @@ final class Flame {
 
   /** Heat of the flame on metal that is at one temperature all over. */
   static double evenNeedJ(Layout layout, WeldedRun run, double preheatC, double nowC) {
-    return Math.max(0, new Flame(run).needJ(layout, preheatC, (block, cell) -> nowC));
+    return Math.max(0, new Flame(run).needJ(layout, (block, cell) -> nowC, beyond(preheatC)));
   }
 
-  private double needJ(Layout layout, double preheatC, Warmth now) {
+  private static DoubleUnaryOperator beyond(double preheatC) {
+    return nowC -> preheatC + BEYOND * Math.max(0, preheatC - nowC);
+  }
+
+  private double needJ(Layout layout, Warmth now, DoubleUnaryOperator wantedC) {
     double needJ = 0;
     for (PartBlock made : layout.blocks()) {
       Block block = made.block();
@@ -103,8 +136,7 @@ final class Flame {
         double volume = block.volumeMm3()[p];
         if (volume > 0 && inside(block.centre(p))) {
           double nowC = now.tempC(block, p);
-          double targetC = preheatC + BEYOND * Math.max(0, preheatC - nowC);
-          double need = block.material().enthalpyJPerMm3(targetC);
+          double need = block.material().enthalpyJPerMm3(wantedC.applyAsDouble(nowC));
           needJ += volume * (need - block.material().enthalpyJPerMm3(nowC));
         }
       }

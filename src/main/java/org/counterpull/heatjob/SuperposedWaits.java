@@ -199,8 +199,14 @@ public final class SuperposedWaits implements WaitModel {
     return new Heat(index.get(run.name()), times, welded.startS());
   }
 
-  /** Before the job is gone through anew: no tack is in yet. */
-  void forgetTacks() {
+  @Override
+  public boolean knowsPreheat() {
+    return true;
+  }
+
+  /** No tack is in yet when the job is gone through anew. */
+  @Override
+  public void jobBegins() {
     tacked.clear();
   }
 

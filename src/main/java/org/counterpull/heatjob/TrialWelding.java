@@ -39,6 +39,8 @@ public final class TrialWelding implements WaitModel {
   private static final double LOOK_S = 2;
   private static final double LOOK_SHARE = 0.02;
   private static final int SAMPLES = 9;
+  private static final double HOLD_S = 10;
+  private static final double LEAST_HOLD_S = 0.01;
 
   /** A feature that comes this near to its limit was waited for just long enough. */
   private static final double NEAR_K = 1.5;
@@ -59,6 +61,10 @@ public final class TrialWelding implements WaitModel {
   private final List<PassStart> starts = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
   private Optional<Double> zeroS = Optional.empty();
+
+  /** The run whose metal is held at its preheat until its arc starts. */
+  private Optional<WeldedRun> held = Optional.empty();
+
   private Asked asked = new Asked("", -1, -1, 0, 0, Optional.empty());
 
   /** The last question and its answers. */
@@ -86,7 +92,7 @@ public final class TrialWelding implements WaitModel {
     this.weldment = weldment;
     this.resolution = resolution;
     this.superposed = superposed;
-    superposed.forgetTacks();
+    superposed.jobBegins();
     RunHeats heats = new RunHeats(weldment, contacts, joints);
     for (JointPlan joint : joints) {
       for (RunPlan plan : joint.runs()) {
@@ -124,8 +130,19 @@ public final class TrialWelding implements WaitModel {
     return modelS + zeroS.orElse(0.0);
   }
 
+  /** The flame goes on along a run that is made ready. */
   private void advanceTo(double jobS) {
-    simulation.advanceTo(inModelS(jobS));
+    double endS = inModelS(jobS);
+    while (held.isPresent() && endS - simulation.timeS() > LEAST_HOLD_S) {
+      WeldedRun run = held.get();
+      double seconds = Math.min(HOLD_S, endS - simulation.timeS());
+      double coolestC = coolestC(run.name(), nowNow());
+      double preheatC = run.preheatC().orElseThrow();
+      Flame.holding(layout, run, preheatC, coolestC, simulation, seconds)
+          .forEach(simulation::strike);
+      simulation.advanceTo(simulation.timeS() + seconds);
+    }
+    simulation.advanceTo(endS);
   }
 
   private double hottestC(String run, double jobS) {
@@ -148,6 +165,7 @@ public final class TrialWelding implements WaitModel {
       begin(welded.startS());
       advanceTo(welded.startS());
       WeldedRun run = runs.get(welded.run().name());
+      held = Optional.empty();
       note(welded, run);
       peaks.begin(run.name());
       int pass = welded.pass().number();
@@ -186,6 +204,11 @@ public final class TrialWelding implements WaitModel {
   }
 
   @Override
+  public boolean knowsPreheat() {
+    return true;
+  }
+
+  @Override
   public double metalC(RunPlan next, List<Welded> history, double nowS) {
     welded(history);
     advanceTo(nowS);
@@ -196,6 +219,7 @@ public final class TrialWelding implements WaitModel {
   public double coolestC(RunPlan next, List<Welded> history, double nowS) {
     welded(history);
     advanceTo(nowS);
+    held = Optional.of(runs.get(next.name())).filter(run -> zeroS.isPresent() && isHeld(run));
     return coolestC(next.name(), nowS);
   }
 
@@ -284,11 +308,19 @@ public final class TrialWelding implements WaitModel {
     welded(laid);
     begin(startS);
     advanceTo(startS);
+    Optional<WeldedRun> ready = held;
+    held = Optional.empty();
     if (operation.kind() == Operation.Kind.PREHEAT) {
       preheated(operation, endS - startS);
+      advanceTo(endS);
+      held = ready.filter(run -> operation.run().isPresent());
     } else {
       tacked(operation, startS, endS);
     }
+  }
+
+  private boolean isHeld(WeldedRun run) {
+    return run.preheatC().filter(c -> c > weldment.surroundings().ambientC()).isPresent();
   }
 
   private void preheated(Operation operation, double seconds) {

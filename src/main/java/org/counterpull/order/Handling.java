@@ -84,7 +84,9 @@ final class Handling {
 
   private void heatAgain(String stepId, RunPlan run) {
     double needC = run.preheatC().value();
-    boolean warm = jointWarmUntilS.getOrDefault(run.line().joint(), -1.0) >= log.nowS();
+    boolean warm =
+        !waits.knowsPreheat()
+            && jointWarmUntilS.getOrDefault(run.line().joint(), -1.0) >= log.nowS();
     if (needC <= ambientC || warm || waits.coolestC(run, log.nowS()) >= needC) {
       return;
     }

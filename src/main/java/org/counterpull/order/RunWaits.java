@@ -23,6 +23,7 @@ final class RunWaits {
   RunWaits(Weldment weldment, WaitModel model, DutyCycles duties) {
     this.model = model;
     this.duties = duties;
+    model.jobBegins();
     weldment.order().stream()
         .flatMap(order -> order.steps().stream())
         .forEach(step -> written.putIfAbsent(step.run(), step));
@@ -34,6 +35,10 @@ final class RunWaits {
 
   double metalC(RunPlan run, double nowS) {
     return model.metalC(run, history, nowS);
+  }
+
+  boolean knowsPreheat() {
+    return model.knowsPreheat();
   }
 
   double coolestC(RunPlan run, double nowS) {

@@ -37,6 +37,14 @@ public interface WaitModel {
     return Optional.empty();
   }
 
+  /** Whether it knows the heat of preheating, so that it can say when a run is too cold. */
+  default boolean knowsPreheat() {
+    return false;
+  }
+
+  /** Told that a job begins, with cold parts. */
+  default void jobBegins() {}
+
   /** Told of a pass that is laid. */
   default void laid(Welded welded) {}
 
