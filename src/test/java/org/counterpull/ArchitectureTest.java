@@ -83,6 +83,8 @@ class ArchitectureTest {
           .definedBy("..contact..", "..solid..", "..access..", "..swing..")
           .layer("joints")
           .definedBy("..jointplan..")
+          .layer("mounts")
+          .definedBy("..mount..")
           .layer("order")
           .definedBy("..order..")
           .layer("plan")
@@ -92,7 +94,7 @@ class ArchitectureTest {
               "..planning..",
               "..heatjob..",
               "..pulljob..",
-              "..mount..",
+              "..hinge..",
               "..cost..",
               "..caution..",
               "..coupon..")
@@ -106,10 +108,13 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("planning", "edge")
           .whereLayer("order")
           .mayOnlyBeAccessedByLayers("plan", "planning", "edge")
+          .whereLayer("mounts")
+          .mayOnlyBeAccessedByLayers("plan", "planning", "edge")
           .whereLayer("joints")
-          .mayOnlyBeAccessedByLayers("order", "plan", "planning", "edge")
+          .mayOnlyBeAccessedByLayers("mounts", "order", "plan", "planning", "edge")
           .whereLayer("shape")
-          .mayOnlyBeAccessedByLayers("joints", "order", "plan", "planning", "edge")
+          .mayOnlyBeAccessedByLayers("joints", "mounts", "order", "plan", "planning", "edge")
           .whereLayer("model")
-          .mayOnlyBeAccessedByLayers("shape", "joints", "order", "plan", "planning", "edge");
+          .mayOnlyBeAccessedByLayers(
+              "shape", "joints", "mounts", "order", "plan", "planning", "edge");
 }

@@ -58,7 +58,7 @@ public class OrderBenchmark {
       double[] wanted = {0, -0.3, 0, 0.01, 0, 0};
       int link = bars - 1 + s;
       runs.add(
-          new Run(
+          Run.whole(
               "r" + s,
               List.of(
                   new Segment(link, cold.times(0.15), cold, wanted, List.of(), List.of()))));

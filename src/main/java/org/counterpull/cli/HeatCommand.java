@@ -11,6 +11,7 @@ import org.counterpull.heatjob.Resolution;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
 import org.counterpull.plan.Plan;
+import org.counterpull.planning.Engines;
 import org.counterpull.planning.Planner;
 import org.counterpull.procedure.ProcedureBook;
 import org.counterpull.quantity.QuantityException;
@@ -150,7 +151,12 @@ final class HeatCommand implements Callable<Integer> {
     SimulatedTime shown = new SimulatedTime(spec.commandLine().getErr(), Optional.empty());
     Plan plan =
         new Planner(book())
-            .plan(sound.weldment(), sound.contacts(), seed, HeatCheck.USUAL.resolution(), shown);
+            .plan(
+                sound.weldment(),
+                sound.contacts(),
+                seed,
+                Engines.waits(HeatCheck.USUAL.resolution()),
+                shown);
     shown.done();
     return HeatJob.planned(plan, sound.contacts(), resolution);
   }

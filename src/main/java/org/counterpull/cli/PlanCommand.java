@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.counterpull.plan.Plan;
+import org.counterpull.planning.Engines;
 import org.counterpull.planning.Planner;
 import org.counterpull.report.PlanReport;
 import picocli.CommandLine.Command;
@@ -50,6 +51,14 @@ final class PlanCommand implements Callable<Integer> {
               + " waits by closed forms; quick if left out")
   private HeatCheck heat = HeatCheck.USUAL;
 
+  @Option(
+      names = "--mount",
+      paramLabel = "WORD",
+      description =
+          "near: compare the ways of fastening where closed forms say that a weld comes near a bore,"
+              + " seal, bearing, thread or coating; none: only name those welds; near if left out")
+  private MountCheck mount = MountCheck.NEAR;
+
   @Option(names = "--json", description = "print the plan as JSON instead of the summary")
   private boolean json;
 
@@ -59,7 +68,12 @@ final class PlanCommand implements Callable<Integer> {
     SimulatedTime shown = new SimulatedTime(spec.commandLine().getErr(), Optional.empty());
     Plan plan =
         new Planner(ProceduresCommand.book(procedures))
-            .plan(sound.weldment(), sound.contacts(), seed, heat.resolution(), shown);
+            .plan(
+                sound.weldment(),
+                sound.contacts(),
+                seed,
+                new Engines(heat.resolution(), mount == MountCheck.NEAR),
+                shown);
     shown.done();
     PlanReport report = new PlanReport(plan, sound.units());
     List<Path> files = Outputs.write(folder, file, "plan", report.files());

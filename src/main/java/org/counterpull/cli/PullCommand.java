@@ -86,7 +86,7 @@ final class PullCommand implements Callable<Integer> {
       }
       out.flush();
 
-      return ExitCode.DONE;
+      return report.outOfTolerance() ? ExitCode.REFUSED : ExitCode.DONE;
     }
   }
 

@@ -163,6 +163,8 @@ final class MountPanel {
     double wide = Sheet.textWidth(words, TEXT);
     boolean fits = text.x() + wide < scale.x(scale.highMm()) + 50;
     sheet.line(mark, new Point(mark.x(), text.y() - TEXT), Sheet.INK, 1);
+    double left = fits ? mark.x() - 4 : mark.x() + 30 - wide;
+    sheet.box(new Point(left - 3, text.y() - TEXT), wide + 6, TEXT + 4, 0, "#fff", "#fff");
     sheet.text(
         new Point(fits ? mark.x() - 4 : mark.x() + 30, text.y()),
         words,

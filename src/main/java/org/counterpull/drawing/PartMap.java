@@ -42,7 +42,7 @@ public final class PartMap {
   }
 
   /** A point of the part's edges that can be seen, as near to its middle as there is one. */
-  private static Vector3D seenPoint(PartShape shape, Sight sight) {
+  static Vector3D seenPoint(PartShape shape, Sight sight) {
     Vector3D sum = Vector3D.ZERO;
     for (PartShape.Edge edge : shape.edges()) {
       sum = sum.add(edge.from());

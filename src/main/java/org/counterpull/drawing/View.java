@@ -3,6 +3,7 @@ package org.counterpull.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.drawing.LabelPlacement.Stroke;
 import org.counterpull.drawing.LabelPlacement.Wanted;
@@ -56,6 +57,11 @@ final class View {
 
   double scale() {
     return scale;
+  }
+
+  /** Width of the sheet in mm of the weldment. */
+  double drawnWidthMm() {
+    return width / scale;
   }
 
   Sight sight() {
@@ -116,6 +122,29 @@ final class View {
     return pieces;
   }
 
+  /** The pieces of an edge that can be seen before it moves, drawn where it has moved to. */
+  List<Stroke> carried(PartShape.Edge edge, UnaryOperator<Vector3D> moved) {
+    List<Stroke> pieces = new ArrayList<>();
+    if (!sight.drawn(edge)) {
+      return pieces;
+    }
+    double length = onSheet(edge.from()).distance(onSheet(edge.to()));
+    int steps = Math.max(6, (int) Math.ceil(length / (4 * STEP_PX)));
+    Point last = onSheet(moved.apply(edge.from()));
+    for (int k = 1; k <= steps; k++) {
+      Point here = onSheet(moved.apply(between(edge, (double) k / steps)));
+      if (sight.seen(between(edge, (k - 0.5) / steps))) {
+        pieces.add(new Stroke(last, here));
+      }
+      last = here;
+    }
+    return pieces;
+  }
+
+  private static Vector3D between(PartShape.Edge edge, double share) {
+    return new Vector3D(1 - share, edge.from(), share, edge.to());
+  }
+
   private static boolean bends(Point from, Point last, Point here) {
     Point chord = last.minus(from);
     return chord.length() > 0.5 && Math.abs(chord.unit().cross(here.minus(from))) > ROUNDING_PX;
@@ -152,6 +181,15 @@ final class View {
 
   void heading(Sheet sheet, String what) {
     sheet.bold(new Point(4, 17), what + camera.words(), narrow() ? 14 : 16, "start");
+  }
+
+  /** Lines of small text beside the axes, the last one lowest. */
+  void foot(Sheet sheet, List<String> lines) {
+    double size = narrow() ? 12 : 14;
+    for (int i = 0; i < lines.size(); i++) {
+      double above = (lines.size() - 1 - i) * size * 1.3;
+      sheet.text(new Point(4, height - 6 - above), lines.get(i), size, "start", Sheet.INK);
+    }
   }
 
   /** Height of the strip at the bottom that belongs to the axes. */

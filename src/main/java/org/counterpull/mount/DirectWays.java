@@ -99,7 +99,7 @@ final class DirectWays {
     List<String> deciding = new ArrayList<>();
     List<BoreFigure> bores = bench.pulled(seams);
     Outcome outcome = bench.byHeat(heat, takenOut, deciding);
-    outcome = outcome.and(MountBench.byBores(bores, deciding));
+    outcome = outcome.and(MountBench.byBores(mount.tube(), bores, deciding));
     List<StrengthUse> uses = bench.strength().lugOn(mount.tube());
     outcome = outcome.and(MountBench.byStrength(uses, deciding));
     List<String> todo = new ArrayList<>(after);

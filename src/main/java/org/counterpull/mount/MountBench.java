@@ -76,20 +76,31 @@ final class MountBench {
             String.format(
                 Locale.ROOT, "%s reaches %.0f C: it is out meanwhile", warm.what(), warm.peakC()));
       } else {
-        deciding.add(
-            String.format(
-                Locale.ROOT,
-                "%s reaches %.0f C, %.0f s above its %.0f C (%.0f C for minutes)%s",
-                warm.what(),
-                warm.peakC(),
-                warm.overS(),
-                warm.limit().get().longC(),
-                warm.limit().get().shortC(),
-                warm.spoilt() ? ": spoilt" : ""));
+        deciding.add(borne(warm, warm.limit().get()));
       }
       outcome = outcome.and(warm.spoilt() && !out ? Outcome.DONT : Outcome.FITS);
     }
     return outcome;
+  }
+
+  private static String borne(Warmth warm, HeatLimit limit) {
+    if (warm.overS() <= 0) {
+      return String.format(
+          Locale.ROOT,
+          "%s reaches %.0f C of the %.0f C that it bears",
+          warm.what(),
+          warm.peakC(),
+          limit.longC());
+    }
+    return String.format(
+        Locale.ROOT,
+        "%s reaches %.0f C, %.0f s above its %.0f C (%.0f C for minutes)%s",
+        warm.what(),
+        warm.peakC(),
+        warm.overS(),
+        limit.longC(),
+        limit.shortC(),
+        warm.spoilt() ? ": spoilt" : "");
   }
 
   private Sensitive named(String name) {
@@ -97,7 +108,7 @@ final class MountBench {
   }
 
   /** What moved bores decide. */
-  static Outcome byBores(List<BoreFigure> bores, List<String> deciding) {
+  static Outcome byBores(BoredTube tube, List<BoreFigure> bores, List<String> deciding) {
     Outcome outcome = Outcome.FITS;
     for (BoreFigure bore : bores) {
       Span change = bore.movement().changeMm();
@@ -115,11 +126,14 @@ final class MountBench {
               bore.bandMm().orElseThrow(),
               bore.words()));
       outcome = outcome.and(bore.accept().get().outcome());
+      if (bore.toleranced()) {
+        deciding.add(SealGap.of(bore, tube).words(bore.what()));
+      }
       if (bore.through() == BoreFigure.Through.NO) {
         deciding.add(
             String.format(
                 Locale.ROOT,
-                "what slides in %s does not go through: %.3f mm of clearance",
+                "a piston or pin does not go through %s any more: %.3f mm of clearance",
                 bore.what(),
                 bore.clearanceMm().orElseThrow()));
       }

@@ -74,17 +74,21 @@ public record MountCases(List<MountCase> cases, List<String> leftOut) {
         cases.add(mount);
       }
     }
-    for (Feature other : weldment.features()) {
-      boolean asked = feature.isEmpty() || feature.get().equals(other.name());
-      boolean onTube = other.parts().stream().allMatch(p -> tube(weldment.part(p)));
-      if (asked && spoilt(other) && !onTube) {
-        leftOut.add(
-            other.name()
-                + ": not on a round tube; counterpull heat says how warm it gets, its movement is not"
-                + " looked at.");
-      }
-    }
+    leftOut.addAll(notOnTubes(weldment, feature));
     return new MountCases(cases, leftOut);
+  }
+
+  /** What lies on other parts than round tubes, in sentences. */
+  public static List<String> notOnTubes(Weldment weldment, Optional<String> feature) {
+    return weldment.features().stream()
+        .filter(f -> spoilt(f) && feature.map(f.name()::equals).orElse(true))
+        .filter(f -> !f.parts().stream().allMatch(p -> tube(weldment.part(p))))
+        .map(
+            f ->
+                f.name()
+                    + ": not on a round tube; counterpull heat says how warm it gets, whether it keeps its"
+                    + " size is not known.")
+        .toList();
   }
 
   /** The joints on tubes that carry something to be spoilt; no heat is worked out for this. */

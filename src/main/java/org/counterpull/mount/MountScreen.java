@@ -15,11 +15,16 @@ import org.counterpull.weldment.Weldment;
  * Whether a weld comes near something that it may spoil, by closed forms and distances alone: quick
  * enough to ask for every plan. Says where the mount sheet has to be read.
  *
- * @param joint the joint
+ * @param mount the weld and what is near it
  * @param because what is near, and what the closed forms say
  */
-public record MountScreen(String joint, String because) {
+public record MountScreen(MountCase mount, String because) {
   private static final double NEAR_MM = 150;
+
+  /** Name of the joint. */
+  public String joint() {
+    return mount.name();
+  }
 
   /** Joints for which the question must be asked, file order. */
   public static List<MountScreen> of(Weldment weldment, List<JointPlan> joints) {
@@ -47,8 +52,7 @@ public record MountScreen(String joint, String because) {
     }
     return reasons.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new MountScreen(mount.name(), mount.name() + ": " + String.join("; ", reasons)));
+        : Optional.of(new MountScreen(mount, mount.name() + ": " + String.join("; ", reasons)));
   }
 
   private static double distanceMm(MountCase mount, Sensitive s) {

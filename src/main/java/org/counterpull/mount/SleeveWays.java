@@ -171,7 +171,7 @@ final class SleeveWays {
                     Locale.ROOT,
                     "the bore reaches %.0f C under the ring, where nothing slides",
                     h.borePeakC())));
-    outcome = outcome.and(MountBench.byBores(bores, deciding));
+    outcome = outcome.and(MountBench.byBores(mount.tube(), bores, deciding));
     grip(s, deciding);
     List<StrengthUse> uses = new ArrayList<>(s.uses());
     if (mount.forceN().isPresent()) {

@@ -18,11 +18,18 @@ import org.counterpull.weldment.Weldment;
 public final class OrderPlanner {
   private final WaitModel waits;
   private final DutyCycles duties;
+  private final List<AskedStep> asked;
 
   /** A planner with its own ideas of heat and of machines. */
   public OrderPlanner(WaitModel waits, DutyCycles duties) {
+    this(waits, duties, List.of());
+  }
+
+  /** The same with steps beside those of the weldment itself. */
+  public OrderPlanner(WaitModel waits, DutyCycles duties, List<AskedStep> asked) {
     this.waits = waits;
     this.duties = duties;
+    this.asked = List.copyOf(asked);
   }
 
   /**
@@ -49,7 +56,7 @@ public final class OrderPlanner {
    * @return a {@link WorkOrder}, or the {@link OrderCycle} that forbids one
    */
   public OrderResult plan(Weldment weldment, List<JointPlan> joints, List<Contact> contacts) {
-    List<Step> steps = Steps.of(weldment, joints, contacts);
+    List<Step> steps = Steps.of(weldment, joints, contacts, asked);
     RuledGraph ruled = RuledGraph.of(weldment, steps);
     OrderGraph graph = ruled.graph();
     if (ruled.cycle().isPresent()) {
@@ -72,7 +79,7 @@ public final class OrderPlanner {
    */
   public WorkOrder again(
       Weldment weldment, List<JointPlan> joints, List<Contact> contacts, WorkOrder before) {
-    List<Step> steps = Steps.of(weldment, joints, contacts);
+    List<Step> steps = Steps.of(weldment, joints, contacts, asked);
     OrderGraph graph = RuledGraph.of(weldment, steps).graph();
     List<String> runs = before.runs().stream().map(RunPlan::name).toList();
     RunPicker picker = new RunPicker(new RunFacts(weldment, joints), runs);

@@ -35,6 +35,12 @@ final class Steps {
 
   /** In a stable order; identifiers are unique. */
   static List<Step> of(Weldment weldment, List<JointPlan> joints, List<Contact> contacts) {
+    return of(weldment, joints, contacts, List.of());
+  }
+
+  /** The same with steps that planning asks for. */
+  static List<Step> of(
+      Weldment weldment, List<JointPlan> joints, List<Contact> contacts, List<AskedStep> asked) {
     Steps all = new Steps(weldment, joints, contacts);
     PartSteps.add(all);
     CouponSteps.add(all);
@@ -42,6 +48,7 @@ final class Steps {
     FeatureSteps.add(all);
     PinSteps.add(all);
     AddedStep.add(all);
+    AskedStep.add(all, asked);
     FixtureSteps.add(all);
     ClosingSteps.add(all);
     return List.copyOf(all.steps);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
+import org.counterpull.mount.MountAnswer;
 import org.counterpull.order.AccessLost;
 import org.counterpull.order.AppliedRule;
 import org.counterpull.order.Precedence;
@@ -69,15 +70,25 @@ public record Plan(
    * @param rules every rule that had a say
    * @param accessLost what no tool gets to any more after which step
    * @param swings what turns about a hinge axis
+   * @param pins bores that pins turn in
+   * @param mounts ways of fastening compared, one for each weld near something that it may spoil;
+   *     empty where nothing is near or nobody asked
    */
   public record Practice(
-      List<AppliedRule> rules, List<AccessLost> accessLost, List<SwingResult> swings) {
-    public static final Practice NONE = new Practice(List.of(), List.of(), List.of());
+      List<AppliedRule> rules,
+      List<AccessLost> accessLost,
+      List<SwingResult> swings,
+      List<PinRow> pins,
+      List<MountAnswer> mounts) {
+    public static final Practice NONE =
+        new Practice(List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Practice {
       rules = List.copyOf(rules);
       accessLost = List.copyOf(accessLost);
       swings = List.copyOf(swings);
+      pins = List.copyOf(pins);
+      mounts = List.copyOf(mounts);
     }
   }
 

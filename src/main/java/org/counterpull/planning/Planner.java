@@ -11,14 +11,15 @@ import org.counterpull.cost.Costing;
 import org.counterpull.heat.solve.Progress;
 import org.counterpull.heatjob.Resolution;
 import org.counterpull.heatjob.SuperposedWaits;
+import org.counterpull.hinge.PinRows;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
-import org.counterpull.mount.MountScreen;
 import org.counterpull.order.DutyCycles;
 import org.counterpull.order.HeatLedger;
 import org.counterpull.order.OrderCycle;
 import org.counterpull.order.OrderPlanner;
 import org.counterpull.order.OrderResult;
+import org.counterpull.order.WaitModel;
 import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Refusal;
@@ -50,7 +51,7 @@ public final class Planner {
    * @param seed for searches
    */
   public Plan plan(Weldment weldment, List<Contact> contacts, long seed) {
-    return plan(weldment, contacts, seed, Optional.empty(), Progress.NONE);
+    return plan(weldment, contacts, seed, Engines.NONE, Progress.NONE);
   }
 
   /**
@@ -59,37 +60,31 @@ public final class Planner {
    * @param weldment what is built
    * @param contacts how its parts meet, one for each joint
    * @param seed for searches
-   * @param verifiedAt how finely the full heat model works out the waits; empty for waits by closed
-   *     forms
+   * @param engines what full models work out
    * @param progress told of the simulated time
    */
   public Plan plan(
-      Weldment weldment,
-      List<Contact> contacts,
-      long seed,
-      Optional<Resolution> verifiedAt,
-      Progress progress) {
+      Weldment weldment, List<Contact> contacts, long seed, Engines engines, Progress progress) {
     JointPlanner jointPlanner = new JointPlanner(weldment, procedures);
     List<SwingResult> swings = Swings.of(weldment);
     Reachable reachable = Reachable.of(weldment, contacts, jointPlanner, seed);
     List<JointPlan> joints = reachable.joints();
-    List<Refusal> refusals = new ArrayList<>(Refusals.of(weldment, joints, swings));
-    Optional<Resolution> heated = verifiedAt.filter(r -> anyPass(joints));
+    MountQuestion mounts = MountQuestion.of(weldment, joints, engines.mounts());
+    List<Refusal> refusals = new ArrayList<>(mounts.refusals());
+    refusals.addAll(Refusals.of(weldment, joints, swings));
+    Optional<Resolution> heated = engines.waits().filter(r -> anyPass(joints));
     Optional<SuperposedWaits> superposed =
         heated.map(r -> SuperposedWaits.of(weldment, contacts, joints));
+    WaitModel waits =
+        superposed.<WaitModel>map(s -> s).orElseGet(() -> HeatLedger.of(weldment, joints));
+    OrderPlanner orders = new OrderPlanner(waits, DutyCycles.of(weldment), mounts.steps());
     OrderResult result =
-        superposed
-            .map(waits -> new OrderPlanner(waits, DutyCycles.of(weldment)))
-            .map(planner -> planner.plan(weldment, joints, contacts))
-            .orElse(reachable.order());
+        superposed.isEmpty() && mounts.steps().isEmpty()
+            ? reachable.order()
+            : orders.plan(weldment, joints, contacts);
     Optional<ShapeOrder> shaped = ShapeOrder.of(weldment, contacts, joints, result, seed);
     if (shaped.isPresent()) {
-      OrderPlanner keeping =
-          superposed
-              .map(waits -> new OrderPlanner(waits, DutyCycles.of(weldment)))
-              .orElseGet(
-                  () -> new OrderPlanner(HeatLedger.of(weldment, joints), DutyCycles.of(weldment)));
-      result = shaped.get().kept(keeping, weldment, contacts, joints);
+      result = shaped.get().kept(orders, weldment, contacts, joints);
     }
     WorkOrder order;
     Optional<PlanHeat> heat = Optional.empty();
@@ -103,16 +98,19 @@ public final class Planner {
     } else if (superposed.isPresent()) {
       Verification verification =
           new Verification(weldment, contacts, joints, heated.get(), superposed.get());
-      Verification.Verified verified = verification.of((WorkOrder) result, progress);
+      Verification.Verified verified =
+          verification.of((WorkOrder) result, mounts.steps(), progress);
       order = verified.order();
       heat = Optional.of(verified.heat());
     } else {
       order = (WorkOrder) result;
     }
+    refusals.addAll(SensitiveNear.of(weldment, joints, heat));
     WorkOrder done = order;
     Optional<PullAnswer> shape = shaped.map(ShapeOrder::answer);
     Plan.Consumables used = Consumption.of(weldment, joints, done);
-    List<Plan.Caution> cautions = cautions(weldment, joints);
+    List<Plan.Caution> cautions = new ArrayList<>(Cautions.apply(weldment, joints));
+    cautions.addAll(mounts.cautions());
     return new Plan(
         weldment,
         seed,
@@ -121,13 +119,18 @@ public final class Planner {
         joints,
         order.runs().stream().map(run -> Directed.of(weldment, run)).toList(),
         preheat(joints, weldment.surroundings().ambientC()),
-        Cautions.whereTheyBite(order.operations(), cautions),
+        mounts.noted(Cautions.whereTheyBite(order.operations(), cautions)),
         order.precedence(),
         order.orderReasons(),
         used,
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
         weldment.checks().stream().map(check -> CheckPlans.of(weldment, check, shape)).toList(),
-        new Plan.Practice(done.rules(), done.accessLost(), swings),
+        new Plan.Practice(
+            done.rules(),
+            done.accessLost(),
+            swings,
+            PinRows.of(weldment, joints, done.operations(), swings, shape, heat),
+            mounts.answers()),
         heat,
         shape);
   }
@@ -136,24 +139,6 @@ public final class Planner {
     return joints.stream()
         .flatMap(joint -> joint.runs().stream())
         .anyMatch(run -> !run.passes().isEmpty());
-  }
-
-  /**
-   * The cautions of the job, then the question of {@code mount} wherever a weld comes near
-   * something.
-   */
-  private static List<Plan.Caution> cautions(Weldment weldment, List<JointPlan> joints) {
-    List<Plan.Caution> all = new ArrayList<>(Cautions.apply(weldment, joints));
-    for (MountScreen near : MountScreen.of(weldment, joints)) {
-      all.add(
-          new Plan.Caution(
-              "mount-" + near.joint(),
-              "Ask counterpull mount before this is welded straight to the tube: it compares sleeve,"
-                  + " saddle, clamp and pins by heat, bore and strength.",
-              near.because(),
-              "closed forms of rings and shells; common practice, no source"));
-    }
-    return all;
   }
 
   /** The rules of a circle, counted, one behind the other. */

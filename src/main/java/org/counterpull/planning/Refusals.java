@@ -26,7 +26,6 @@ final class Refusals {
       material(part, refusals);
     }
     refusals.addAll(Never.of(weldment));
-    refusals.addAll(SensitiveNear.of(weldment, joints));
     refusals.addAll(CurrentPath.of(weldment, joints));
     for (SwingResult swing : swings) {
       swing

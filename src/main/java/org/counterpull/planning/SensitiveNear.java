@@ -1,6 +1,7 @@
 package org.counterpull.planning;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,13 +13,15 @@ import org.counterpull.heatjob.FeatureLimits;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.plan.Plan.Refusal;
+import org.counterpull.plan.PlanHeat;
 import org.counterpull.weldment.Feature;
 import org.counterpull.weldment.Weldment;
 
 /**
- * Seals and bearings that stay in while their own part is welded: refused where a first estimate
- * puts their place above what they bear. The estimate is the peak beside the hottest pass in a wide
- * plate, which warms less than a small part does; the heat engine says it better.
+ * Seals and bearings that stay in while their own part is welded: refused where their place gets
+ * above what they bear. The peak is that of the heat model where the plan has it; else a first
+ * estimate, the peak beside the hottest pass in a wide plate, which warms less than a small part
+ * does.
  */
 final class SensitiveNear {
   /** Mild steel between room temperature and melting, J/mm3K: common practice, no source. */
@@ -30,9 +33,22 @@ final class SensitiveNear {
   private SensitiveNear() {}
 
   /** The worst run of a feature. */
-  private record Hot(RunPlan run, double distanceMm, double peakC) {}
+  private record Hot(RunPlan run, double distanceMm, double peakC, String by) {
+    Hot with(double simulatedC) {
+      return new Hot(run, distanceMm, simulatedC, "heat model, all runs");
+    }
+  }
 
-  static List<Refusal> of(Weldment weldment, List<JointPlan> joints) {
+  /** The hottest that the heat model makes a feature. */
+  private static Optional<Double> simulated(Feature feature, Optional<PlanHeat> heat) {
+    return heat.stream()
+        .flatMap(h -> h.spots().stream())
+        .filter(spot -> spot.feature() && spot.name().equals(feature.name()))
+        .map(PlanHeat.Spot::peakC)
+        .max(Comparator.naturalOrder());
+  }
+
+  static List<Refusal> of(Weldment weldment, List<JointPlan> joints, Optional<PlanHeat> heat) {
     List<Refusal> refusals = new ArrayList<>();
     for (Feature feature : weldment.features()) {
       boolean spoilt =
@@ -40,6 +56,7 @@ final class SensitiveNear {
       Optional<Double> limit = FeatureLimits.of(feature);
       if (spoilt && !feature.removable() && limit.isPresent()) {
         hottest(weldment, feature, joints)
+            .map(hot -> simulated(feature, heat).map(hot::with).orElse(hot))
             .filter(hot -> hot.peakC() > limit.get())
             .ifPresent(hot -> refusals.add(refusal(feature, hot, limit.get())));
       }
@@ -52,12 +69,13 @@ final class SensitiveNear {
         feature.name(),
         String.format(
             Locale.ROOT,
-            "the %s stays in while %s is welded %.0f mm from it: about %.0f C there (first"
-                + " estimate), and it bears %.0f C (R08; common practice, no source)",
+            "the %s stays in while %s is welded %.0f mm from it: about %.0f C there (%s), and it"
+                + " bears %.0f C (R08; common practice, no source)",
             feature.kind().words(),
             hot.run().name(),
             hot.distanceMm(),
             hot.peakC(),
+            hot.by(),
             limitC),
         "take it out before the first arc and say removable: true; new seals and bearings go in cold."
             + " Or hold the part with bolts, a saddle or a sleeve");
@@ -88,7 +106,7 @@ final class SensitiveNear {
     double peakC =
         AdamsPeakTemperature.of(netHeat, wallMm, distanceMm, ambientC, MELTING_C, HEAT_CAPACITY)
             .value();
-    return new Hot(run, distanceMm, peakC);
+    return new Hot(run, distanceMm, peakC, "first estimate");
   }
 
   /** From the line to the nearest edge of the feature, 0 when it passes through. */

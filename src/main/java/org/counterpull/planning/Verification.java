@@ -8,6 +8,7 @@ import org.counterpull.heatjob.Resolution;
 import org.counterpull.heatjob.SuperposedWaits;
 import org.counterpull.heatjob.TrialWelding;
 import org.counterpull.jointplan.JointPlan;
+import org.counterpull.order.AskedStep;
 import org.counterpull.order.DutyCycles;
 import org.counterpull.order.OrderPlanner;
 import org.counterpull.order.WorkOrder;
@@ -41,13 +42,13 @@ final class Verification {
   record Verified(WorkOrder order, PlanHeat heat) {}
 
   /** One trial as a rule; features that are waited for take some more to find the least wait. */
-  Verified of(WorkOrder first, Progress progress) {
+  Verified of(WorkOrder first, List<AskedStep> asked, Progress progress) {
     Optional<Verified> safe = Optional.empty();
     for (int trial = 1; ; trial++) {
       TrialWelding welding =
           new TrialWelding(weldment, contacts, joints, resolution, superposed, progress);
       WorkOrder order =
-          new OrderPlanner(welding, DutyCycles.of(weldment))
+          new OrderPlanner(welding, DutyCycles.of(weldment), asked)
               .again(weldment, joints, contacts, first);
       Verified verified = new Verified(order, welding.heat(order.elapsedS()));
       if (welding.sparesFeatures()) {

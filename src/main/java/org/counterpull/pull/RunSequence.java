@@ -246,14 +246,25 @@ public final class RunSequence {
       }
     }
     for (int r = 0; r < runs.size(); r++) {
-      for (Segment segment : done.get(r) ? List.<Segment>of() : runs.get(r).segments()) {
-        segment.loads().forEach(load -> followed.add(space.load(load)));
-        for (int c : segment.coldComponents()) {
-          followed.add(space.link(segment.link(), c));
-        }
+      if (!done.get(r)) {
+        follow(runs.get(r), followed, space);
       }
     }
     return followed.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  private static void follow(Run run, TreeSet<Integer> followed, CoordinateSpace space) {
+    for (Segment segment : run.segments()) {
+      segment.loads().forEach(load -> followed.add(space.load(load)));
+      for (int c : segment.coldComponents()) {
+        followed.add(space.link(segment.link(), c));
+      }
+    }
+    for (List<Pull> other : run.beside()) {
+      for (Pull pull : other) {
+        IntStream.range(0, 6).forEach(c -> followed.add(space.link(pull.link(), c)));
+      }
+    }
   }
 
   /** The structure after some runs, by how it came about. */

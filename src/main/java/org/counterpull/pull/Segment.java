@@ -40,22 +40,28 @@ public record Segment(
     return IntStream.range(0, 6).filter(c -> stiffness[c] > 0).toArray();
   }
 
-  /** Lays it on a structure: tacks let go, it is born and pulls, its walls shrink. */
-  void layOn(Structure structure, int origin) {
+  /** Fills its link: tacks let go, it is born; it doesn't pull yet and its walls don't shrink. */
+  public void fill(Structure structure) {
     for (int tack : remelts) {
       // A tack that carries its part alone bears nothing; it goes once the segment holds the part.
-      if (!structure.holdsAlone(tack)) {
+      if (structure.closed(tack) && !structure.holdsAlone(tack)) {
         structure.release(tack);
       }
     }
-    structure.weld(link, pulling, cold, wanted, origin);
+    structure.lay(link, cold);
     for (int tack : remelts) {
       if (structure.closed(tack)) {
         structure.release(tack);
       }
     }
-    for (int load : loads) {
-      structure.apply(load, 1, origin);
-    }
+  }
+
+  /** The same, remelting these tacks too. */
+  public Segment remelting(List<Integer> tacks) {
+    return new Segment(link, pulling, cold, wanted, loads, tacks);
+  }
+
+  Pull pull() {
+    return new Pull(link, pulling, wanted);
   }
 }

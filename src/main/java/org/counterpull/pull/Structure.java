@@ -213,8 +213,13 @@ public final class Structure {
    * @param origin account
    */
   public void pull(int link, SpringStiffness pulling, double[] wanted, int origin) {
-    int[] block = block(link);
-    double[] injected = injected(link, pulling, wanted);
+    pull(List.of(new Pull(link, pulling, wanted)), origin);
+  }
+
+  /** Lets closed links pull together: none of them resists another with its cold stiffness. */
+  public void pull(List<Pull> pulls, int origin) {
+    int[] block = pulls.stream().flatMapToInt(pull -> IntStream.of(block(pull.link()))).toArray();
+    double[] injected = injected(block, pulls);
     for (int k = 0; k < block.length; k++) {
       double[] column = flexibility.column(block[k]);
       for (int i = 0; i < column.length; i++) {
@@ -230,6 +235,12 @@ public final class Structure {
    */
   public void weld(
       int link, SpringStiffness pulling, SpringStiffness cold, double[] wanted, int origin) {
+    lay(link, cold);
+    pull(link, pulling, wanted, origin);
+  }
+
+  /** Fills a link with metal that doesn't pull yet; a tack that lies there is remelted. */
+  public void lay(int link, SpringStiffness cold) {
     if (closed(link) && flexibility.holdsAlone(block(link))) {
       soften(link, cold);
     } else {
@@ -238,7 +249,6 @@ public final class Structure {
       }
       join(link, cold);
     }
-    pull(link, pulling, wanted, origin);
   }
 
   /** Takes a connection out and lets its force go. */
@@ -337,30 +347,20 @@ public final class Structure {
     return motions.stream().anyMatch(m -> Math.abs(m[row]) > NO_MOTION * motionScale[row]);
   }
 
-  /** Stress-free change of a closed spring that has the same effect as its pull. */
-  private double[] injected(int link, SpringStiffness pulling, double[] wanted) {
-    int[] components = components(link);
-    double[] pull = pulling.components();
-    for (int c = 0; c < 6; c++) {
-      boolean free = !closed(link) || !(linkStiffness[link][c] > 0 && pull[c] > 0);
-      if (wanted[c] != 0 && free) {
-        throw new IllegalArgumentException("link " + link + " can't pull in a free component " + c);
+  /** Stress-free change of closed springs that has the same effect as their pull. */
+  private double[] injected(int[] block, List<Pull> pulls) {
+    double[][] matrix = flexibility.block(block);
+    double[] right = new double[block.length];
+    int k = 0;
+    for (Pull pull : pulls) {
+      pull.checkFree(components(pull.link()));
+      for (int c : components(pull.link())) {
+        double added = pull.addedCompliance(c, linkStiffness[pull.link()][c]);
+        for (int l = 0; l < block.length; l++) {
+          matrix[k][l] = (k == l ? 1 : 0) - added * matrix[k][l];
+        }
+        right[k++] = pull.wantedIn(c);
       }
-    }
-    double[][] s = flexibility.block(block(link));
-    double[][] matrix = new double[components.length][components.length];
-    double[] right = new double[components.length];
-    for (int k = 0; k < components.length; k++) {
-      double cold = linkStiffness[link][components[k]];
-      double added = 1 / pull[components[k]] - 1 / cold;
-      if (!(added >= -1e-12 / cold)) {
-        throw new IllegalArgumentException(
-            "a weld can't pull with " + pull[components[k]] + " and be softer, " + cold + ", cold");
-      }
-      for (int l = 0; l < components.length; l++) {
-        matrix[k][l] = (k == l ? 1 : 0) - added * s[k][l];
-      }
-      right[k] = wanted[components[k]];
     }
     return SmallSystem.solve(matrix, right);
   }

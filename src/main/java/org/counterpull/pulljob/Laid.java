@@ -2,6 +2,7 @@ package org.counterpull.pulljob;
 
 import java.util.List;
 import java.util.Map;
+import org.counterpull.pull.Pull;
 import org.counterpull.pull.Segment;
 import org.counterpull.pull.SpringStiffness;
 
@@ -21,4 +22,15 @@ record Laid(
     SpringStiffness cold,
     Map<Effect, double[]> wanted,
     Map<Effect, List<Integer>> loads,
-    Segment whole) {}
+    Segment whole) {
+
+  /** The same, remelting these tacks. */
+  Laid remelting(List<Integer> tacks) {
+    return new Laid(link, pulling, cold, wanted, loads, whole.remelting(tacks));
+  }
+
+  /** What it wants by one effect. */
+  Pull pull(Effect effect) {
+    return new Pull(link, pulling, wanted.getOrDefault(effect, new double[6]));
+  }
+}

@@ -217,7 +217,7 @@ public final class PullJob {
         which,
         sequenceOfRuns,
         search,
-        checks(welded),
+        checks(welded, order),
         compared,
         model.bodies().entrySet().stream()
             .map(entry -> new Taken(entry.getKey(), entry.getValue().reason()))
@@ -261,7 +261,8 @@ public final class PullJob {
         amounts.beyond());
   }
 
-  private List<CheckAnswer> checks(Welded welded) {
+  private List<CheckAnswer> checks(Welded welded, List<Step> order) {
+    Remedies remedies = new Remedies(weldment, model, seed, order);
     List<Spread.Band> held = spread.bands(model.measures(), welded.held());
     List<Spread.Band> released = spread.bands(model.measures(), welded.released());
     List<Spread.Band> preset = spread.bandsWithPresets(model.measures(), welded.released());
@@ -283,7 +284,7 @@ public final class PullJob {
               shares,
               presets(measure, Welded.readings(welded.released()), first),
               band(preset.get(m)),
-              helped ? new Remedies(model, spread).of(m, welded.released(), shares) : List.of()));
+              helped ? remedies.of(m, released.get(m).expected(), shares) : List.of()));
       first += measure.readings();
     }
     return answers;

@@ -14,6 +14,7 @@ import org.counterpull.pull.ElasticMaterial;
 import org.counterpull.pull.FreeResponse;
 import org.counterpull.pull.Load;
 import org.counterpull.pull.MaterialPoint;
+import org.counterpull.pull.Pull;
 import org.counterpull.pull.RigidBody;
 import org.counterpull.pull.Run;
 import org.counterpull.pull.RunSequence;
@@ -30,13 +31,12 @@ import org.counterpull.weldment.Weldment;
 
 /** A weldment as fitted and tacked, ready to be welded in any order. */
 final class PullModel {
-  private static final double TACK_THROAT_MM = 3;
-
   private final Weldment weldment;
   private final List<PulledRun> runs;
   private final List<Amounts> amounts = new ArrayList<>();
   private final List<List<Piece>> pieces = new ArrayList<>();
   private final Groups groups;
+  private final Grooves grooves;
   private final Map<String, List<Vector3D>> needed = new LinkedHashMap<>();
   private final Map<String, Body> bodies = new LinkedHashMap<>();
   private final Map<String, Integer> numbers = new LinkedHashMap<>();
@@ -60,11 +60,15 @@ final class PullModel {
     for (PulledRun run : runs) {
       amounts.add(forms.of(run));
     }
+    this.grooves = new Grooves(runs, amounts);
     pieces.addAll(Piece.of(runs));
     collectPoints();
     makeBodies();
     for (int r = 0; r < runs.size(); r++) {
       layPieces(r);
+    }
+    for (int r = 0; r < runs.size(); r++) {
+      tack(r);
     }
     makeReadings();
     holdByFixtures();
@@ -118,12 +122,52 @@ final class PullModel {
       ofRun.add(lay(run, amounts.get(r), piece));
     }
     laid.add(ofRun);
-    addTacks(run, pieces.get(r), ofRun);
+  }
+
+  /**
+   * A line's tacks lie where its pieces will. A groove that is welded by several runs is tacked
+   * once, and whichever run comes first remelts the tacks.
+   */
+  private void tack(int r) {
+    List<Integer> beside = grooves.beside(r);
+    if (beside.stream().anyMatch(other -> other < r)) {
+      return;
+    }
+    Map<Integer, SpringStiffness> ofPieces = Tacks.of(runs.get(r), pieces.get(r));
+    for (Map.Entry<Integer, SpringStiffness> tack : ofPieces.entrySet()) {
+      int k = tack.getKey();
+      if (beside.isEmpty()) {
+        tacks.put(laid.get(r).get(k).link(), tack.getValue());
+        continue;
+      }
+      Piece piece = pieces.get(r).get(k);
+      int link = linkAt(runs.get(r), piece);
+      tacks.put(link, tack.getValue());
+      remelt(r, k, link);
+      beside.forEach(other -> remelt(other, Tacks.nearest(pieces.get(other), piece), link));
+    }
+  }
+
+  private void remelt(int r, int k, int tack) {
+    Laid piece = laid.get(r).get(k);
+    List<Integer> all = new ArrayList<>(piece.whole().remelts());
+    all.add(tack);
+    laid.get(r).set(k, piece.remelting(all));
+  }
+
+  private int linkAt(PulledRun run, Piece piece) {
+    return assembly.link(
+        at(run.walls().get(0).part(), piece.middle()),
+        at(run.walls().get(1).part(), piece.middle()),
+        axes(run, piece));
+  }
+
+  private static Frame axes(PulledRun run, Piece piece) {
+    return Frame.of(piece.middle(), piece.along(), piece.along().crossProduct(piece.across(run)));
   }
 
   private Laid lay(PulledRun run, Amounts wants, Piece piece) {
-    Frame axes =
-        Frame.of(piece.middle(), piece.along(), piece.along().crossProduct(piece.across(run)));
+    Frame axes = axes(run, piece);
     ElasticMaterial material = ElasticMaterial.STEEL;
     double thickness = run.thinnestMm();
     SpringStiffness cold =
@@ -165,10 +209,10 @@ final class PullModel {
 
   /** A bead joins nothing: its link carries a grain that has no say. */
   private int link(PulledRun run, Piece piece, Frame axes, SpringStiffness cold) {
-    MaterialPoint first = at(run.walls().get(0).part(), piece.middle());
     if (run.walls().size() == 2) {
-      return assembly.link(first, at(run.walls().get(1).part(), piece.middle()), axes);
+      return linkAt(run, piece);
     }
+    MaterialPoint first = at(run.walls().get(0).part(), piece.middle());
     int grain = assembly.body(new RigidBody(piece.middle()));
     int link = assembly.link(first, new MaterialPoint(grain, 0, piece.middle()), axes);
     tacks.put(link, cold);
@@ -243,54 +287,6 @@ final class PullModel {
     return response
         .map(r -> Load.strain(numbers.get(wall.part()), r))
         .orElse(new Load(List.of(), List.of()));
-  }
-
-  /** Tacks at the ends of a line and between them, each with the piece that will remelt it. */
-  private void addTacks(PulledRun run, List<Piece> ofRun, List<Laid> ofLaid) {
-    if (run.tacks().isEmpty()) {
-      return;
-    }
-    double length = run.tacks().get().lengthMm();
-    int count = run.tacks().get().count();
-    for (int i = 0; i < count; i++) {
-      double line = run.path().lengthMm();
-      double at = count == 1 ? line / 2 : length / 2 + (line - length) * i / (double) (count - 1);
-      int nearest = 0;
-      for (int k = 1; k < ofRun.size(); k++) {
-        if (Math.abs(ofRun.get(k).atMm() - at) < Math.abs(ofRun.get(nearest).atMm() - at)) {
-          nearest = k;
-        }
-      }
-      SpringStiffness one =
-          WeldStiffness.cold(
-              length,
-              Math.min(TACK_THROAT_MM, run.throatMm()),
-              WeldStiffness.GAUGE_MM,
-              ElasticMaterial.STEEL);
-      double lever = at - ofRun.get(nearest).atMm();
-      tacks.merge(ofLaid.get(nearest).link(), beside(one, lever), PullModel::sum);
-    }
-  }
-
-  /** A spring seen from a place beside it along the run. */
-  private static SpringStiffness beside(SpringStiffness s, double leverMm) {
-    return new SpringStiffness(
-        s.along(),
-        s.across(),
-        s.normal(),
-        s.aboutAlong(),
-        s.aboutAcross() + s.normal() * leverMm * leverMm,
-        s.aboutNormal() + s.across() * leverMm * leverMm);
-  }
-
-  private static SpringStiffness sum(SpringStiffness a, SpringStiffness b) {
-    return new SpringStiffness(
-        a.along() + b.along(),
-        a.across() + b.across(),
-        a.normal() + b.normal(),
-        a.aboutAlong() + b.aboutAlong(),
-        a.aboutAcross() + b.aboutAcross(),
-        a.aboutNormal() + b.aboutNormal());
   }
 
   private void makeReadings() {
@@ -484,9 +480,32 @@ final class PullModel {
   RunSequence sequence() {
     List<Run> all = new ArrayList<>();
     for (int r = 0; r < runs.size(); r++) {
-      all.add(new Run(runs.get(r).name(), laid.get(r).stream().map(Laid::whole).toList()));
+      List<Segment> segments = laid.get(r).stream().map(Laid::whole).toList();
+      all.add(Run.whole(runs.get(r).name(), segments).beside(beside(r, List.of(Effect.values()))));
     }
     return new RunSequence(fitted(), all, releasedAtEnd(), checkReadings);
+  }
+
+  /** What welded runs in the groove of a run take part with when it pulls by some effects. */
+  List<List<Pull>> beside(int r, List<Effect> effects) {
+    List<List<Pull>> all = new ArrayList<>();
+    for (int other : grooves.beside(r)) {
+      List<Pull> ofOther = new ArrayList<>();
+      for (int k = 0; k < pieces.get(other).size(); k++) {
+        Piece there = pieces.get(other).get(k);
+        Piece here = pieces.get(r).get(Tacks.nearest(pieces.get(r), there));
+        double[] wanted = grooves.wantedAt(there, axes(runs.get(other), there), r, here, effects);
+        Laid piece = laid.get(other).get(k);
+        ofOther.add(new Pull(piece.link(), piece.pulling(), wanted));
+      }
+      all.add(ofOther);
+    }
+    return all;
+  }
+
+  /** Which runs share a groove. */
+  Grooves grooves() {
+    return grooves;
   }
 
   List<PulledRun> runs() {

@@ -65,7 +65,7 @@ final class PulledRuns {
     List<Double> passes =
         heat.map(h -> List.of(net(h, run.process())))
             .orElseGet(() -> run.passes().stream().map(p -> p.netHeat().value()).toList());
-    double area = run.passes().stream().mapToDouble(p -> p.area().value()).sum();
+    double area = areaMm2(run);
     Kind kind = kind(run.line());
     List<Wall> walls = walls(run.line());
     runs.add(
@@ -79,7 +79,7 @@ final class PulledRuns {
             walls,
             stretches(plan.joint(), run.line().path().lengthMm()),
             passes,
-            kind == Kind.BUTT ? depths(run, passes.size()) : List.of(),
+            kind == Kind.BUTT ? depths(plan, run, passes.size()) : List.of(),
             area,
             Math.max(plan.preparation().rootGapMm(), run.line().gapMm()),
             run.process(),
@@ -177,17 +177,35 @@ final class PulledRuns {
     };
   }
 
-  /** Depth filled after each pass: a groove's area grows with the square of its depth. */
-  private static List<Double> depths(RunPlan run, int passes) {
+  /**
+   * Depth filled after each pass: a groove's area grows with the square of its depth. Runs of one
+   * groove share its depth by their weld metal, in the order in which they are planned.
+   */
+  private List<Double> depths(JointPlan plan, RunPlan run, int passes) {
     double h = Math.min(run.line().firstWallMm(), run.line().secondWallMm());
+    double before = 0;
+    double all = 0;
+    boolean earlier = true;
+    for (RunPlan one : plan.runs()) {
+      earlier &= one != run;
+      if (kind(one.line()) == Kind.BUTT) {
+        before += earlier ? areaMm2(one) : 0;
+        all += areaMm2(one);
+      }
+    }
+    double from = h * before / all;
+    double share = h * areaMm2(run) / all;
     List<Double> depths = new ArrayList<>();
-    double total = run.passes().stream().mapToDouble(p -> p.area().value()).sum();
     double sum = 0;
     for (PassPlan pass : run.passes()) {
       sum += pass.area().value();
-      depths.add(h * Math.sqrt(Math.min(1, sum / total)));
+      depths.add(from + share * Math.sqrt(Math.min(1, sum / areaMm2(run))));
     }
-    return passes == depths.size() ? depths : List.of(h);
+    return passes == depths.size() ? depths : List.of(from + share);
+  }
+
+  private static double areaMm2(RunPlan run) {
+    return run.passes().stream().mapToDouble(p -> p.area().value()).sum();
   }
 
   /** Arc energy goes in by the efficiency that calorimeters measured, never by the factor k. */

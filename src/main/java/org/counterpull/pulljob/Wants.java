@@ -223,9 +223,31 @@ final class Wants {
     return lengthwise ? Math.max(own, areaMm2(wall)) : own;
   }
 
-  /** Half of a butt weld's shrinkage and angle belongs to each wall. */
-  private static OfWall butt(
-      PulledRun run, ShrinkageMaterial material, double along, double depth) {
+  /**
+   * Half of a butt weld's shrinkage and angle belongs to each wall. Passes of a run that comes
+   * later in the same groove are later passes.
+   */
+  private OfWall butt(PulledRun run, ShrinkageMaterial material, double along, double depth) {
+    List<ButtPass> before = new ArrayList<>();
+    for (PulledRun other : runs.subList(0, Math.max(0, runs.indexOf(run)))) {
+      if (Grooves.share(run, other)) {
+        before.addAll(passes(other));
+      }
+    }
+    List<ButtPass> own = passes(run);
+    if (own.isEmpty()) {
+      return new OfWall(0, 0, along, depth);
+    }
+    List<ButtPass> all = new ArrayList<>(before);
+    all.addAll(own);
+    double across = LayeredShrinkage.of(all, material).value();
+    if (!before.isEmpty()) {
+      across -= LayeredShrinkage.of(before, material).value();
+    }
+    return new OfWall(across / 2, MultiPassAngle.of(own).value() / 2, along, depth);
+  }
+
+  private static List<ButtPass> passes(PulledRun run) {
     List<ButtPass> passes = new ArrayList<>();
     for (int i = 0; i < run.passesJPerMm().size(); i++) {
       double heat = run.passesJPerMm().get(i);
@@ -233,14 +255,7 @@ final class Wants {
         passes.add(new ButtPass(heat, run.depthsMm().get(i), 1));
       }
     }
-    if (passes.isEmpty()) {
-      return new OfWall(0, 0, along, depth);
-    }
-    return new OfWall(
-        LayeredShrinkage.of(passes, material).value() / 2,
-        MultiPassAngle.of(passes).value() / 2,
-        along,
-        depth);
+    return passes;
   }
 
   private static OfWall transverse(

@@ -2,6 +2,7 @@ package org.counterpull.pulljob;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.counterpull.pull.Run;
 import org.counterpull.pull.Structure;
 import org.counterpull.pull.search.Step;
 
@@ -20,12 +21,15 @@ record Welded(
   static Welded of(PullModel model, List<Step> order, boolean withShape) {
     int effects = Effect.values().length;
     Structure structure = model.forOneOrder(model.runs().size() * effects, withShape);
+    List<Integer> toCome = new ArrayList<>(order.stream().map(Step::run).toList());
     for (Step step : order) {
       List<Laid> pieces = model.laid().get(step.run());
       for (int i = 0; i < pieces.size(); i++) {
         lay(structure, pieces.get(step.reversed() ? pieces.size() - 1 - i : i), step.run());
       }
-      structure = withoutRun(structure, pieces);
+      pull(structure, model, step.run());
+      toCome.remove(Integer.valueOf(step.run()));
+      structure = withoutWhatIsDone(structure, model, step.run(), toCome);
     }
     double[][][] held = shares(model, structure);
     List<double[]> shapeHeld = withShape ? shape(model, structure) : List.of();
@@ -34,27 +38,42 @@ record Welded(
     return new Welded(held, shares(model, structure), shapeHeld, shape);
   }
 
-  /** What was laid stays as it is: its links and loads are of no more use. */
-  private static Structure withoutRun(Structure structure, List<Laid> pieces) {
+  /** Links and loads of a run are of no more use, unless another will pull beside it. */
+  private static Structure withoutWhatIsDone(
+      Structure structure, PullModel model, int run, List<Integer> toCome) {
     List<Integer> loads = new ArrayList<>();
-    pieces.forEach(piece -> piece.loads().values().forEach(loads::addAll));
-    return structure.forgetting(pieces.stream().map(Laid::link).toList(), loads, List.of());
+    model.laid().get(run).forEach(piece -> piece.loads().values().forEach(loads::addAll));
+    List<Integer> links = new ArrayList<>();
+    List<Integer> groove = new ArrayList<>(model.grooves().beside(run));
+    groove.add(run);
+    if (groove.stream().noneMatch(toCome::contains)) {
+      groove.forEach(r -> model.laid().get(r).forEach(piece -> links.add(piece.link())));
+    }
+    return structure.forgetting(links, loads, List.of());
   }
 
   private static void lay(Structure structure, Laid piece, int run) {
     int effects = Effect.values().length;
-    structure.weld(piece.link(), piece.pulling(), piece.cold(), new double[6], run * effects);
-    piece
-        .wanted()
-        .forEach(
-            (effect, wanted) ->
-                structure.pull(
-                    piece.link(), piece.pulling(), wanted, run * effects + effect.ordinal()));
+    piece.whole().fill(structure);
     piece
         .loads()
         .forEach(
             (effect, loads) ->
                 loads.forEach(load -> structure.apply(load, 1, run * effects + effect.ordinal())));
+  }
+
+  /** All pieces of the run pull together, and with them what lies in their groove. */
+  private static void pull(Structure structure, PullModel model, int run) {
+    List<Laid> pieces = model.laid().get(run);
+    for (Effect effect : Effect.values()) {
+      if (pieces.stream().anyMatch(piece -> piece.wanted().containsKey(effect))) {
+        Run.pull(
+            structure,
+            pieces.stream().map(piece -> piece.pull(effect)).toList(),
+            model.beside(run, List.of(effect)),
+            run * Effect.values().length + effect.ordinal());
+      }
+    }
   }
 
   private static double[][][] shares(PullModel model, Structure structure) {

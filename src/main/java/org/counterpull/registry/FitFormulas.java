@@ -13,10 +13,12 @@ final class FitFormulas {
   private static final Argument OUTSIDE = Argument.quantity("outside", "mm", "outside diameter");
   private static final Argument PRESSURE = Argument.quantity("pressure", "MPa", "pressure");
   private static final Argument FORCE =
-      Argument.quantity("force", "N", "design force on the middle plate");
+      Argument.quantity("force", "N", "design force on the plate");
   private static final Argument YIELD =
       Argument.quantity("yield", "MPa", "yield strength of the plate");
   private static final Argument PIN = Argument.quantity("pin", "mm", "diameter of the pin");
+
+  private static final Argument PLATE = Argument.quantity("plate", "mm", "thickness of the plate");
 
   private FitFormulas() {}
 
@@ -57,6 +59,34 @@ final class FitFormulas {
         PublishedFormula.of(
             PinnedJoint.COMBINED, pinArguments(), a -> pin(a).combined(a.value("force"))),
         PublishedFormula.of(
+            PinnedJoint.BEYOND,
+            plateArguments(),
+            a -> plate(a).beyondHole(a.value("force"), a.value("plate"))),
+        PublishedFormula.of(
+            PinnedJoint.BESIDE,
+            plateArguments(),
+            a -> plate(a).besideHole(a.value("force"), a.value("plate"))),
+        PublishedFormula.of(
+            PinnedJoint.BEARING,
+            List.of(PIN, PLATE, YIELD),
+            a ->
+                new PinnedJoint(
+                        a.value("pin"),
+                        a.value("pin"),
+                        1,
+                        1,
+                        0,
+                        1,
+                        a.value("yield"),
+                        a.value("yield"))
+                    .bearing(a.value("plate"))),
+        PublishedFormula.of(
+            PinnedJoint.BENDING,
+            List.of(PIN, Argument.quantity("pin-yield", "MPa", "yield strength of the pin")),
+            a ->
+                new PinnedJoint(a.value("pin"), a.value("pin"), 1, 1, 0, 1, a.value("pin-yield"), 1)
+                    .bending()),
+        PublishedFormula.of(
             PinnedJoint.SHEAR,
             List.of(PIN, Argument.quantity("pin-tensile", "MPa", "tensile strength of the pin")),
             a ->
@@ -76,6 +106,15 @@ final class FitFormulas {
         Argument.quantity("pin-yield", "MPa", "yield strength of the pin"),
         YIELD,
         FORCE);
+  }
+
+  private static List<Argument> plateArguments() {
+    return List.of(Argument.quantity("hole", "mm", "diameter of the hole"), PLATE, YIELD, FORCE);
+  }
+
+  private static PinnedJoint plate(Arguments a) {
+    return new PinnedJoint(
+        a.value("hole"), a.value("hole"), 1, 1, 0, 1, a.value("yield"), a.value("yield"));
   }
 
   private static PinnedJoint pin(Arguments a) {

@@ -20,6 +20,7 @@ public final class FormulaRegistry {
               WeldFormulas.all(),
               StrengthFormulas.all(),
               FitFormulas.all(),
+              LinkageFormulas.all(),
               PowerFormulas.all(),
               FeedingFormulas.all(),
               ShrinkageFormulas.all()));

@@ -47,6 +47,14 @@ final class FormulasUsed {
     count(c.gasLitres(), c.energyKWh(), c.weldMetalKg(), c.massKg());
     plan.cost().ifPresent(k -> count(k.labour(), k.filler(), k.gas(), k.energy(), k.total()));
     plan.checks().forEach(check -> count(check.toleranceMm()));
+    plan.practice()
+        .pins()
+        .forEach(
+            row -> {
+              row.fit().left().ifPresent(this::count);
+              row.fit().leftAtWorst().ifPresent(this::count);
+              row.warm().bindsAtK().ifPresent(this::count);
+            });
     plan.practice().swings().stream()
         .flatMap(swing -> swing.positions().stream())
         .flatMap(position -> position.drive().stream())

@@ -37,7 +37,8 @@ final class MountJson {
     }
   }
 
-  private static JsonNode answer(MountAnswer answer) {
+  /** One mount. */
+  static JsonNode answer(MountAnswer answer) {
     ObjectNode node = JsonValues.object();
     MountCase mount = answer.mount();
     node.put("name", mount.name());

@@ -7,9 +7,12 @@ import org.counterpull.jointplan.Coupon;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.MachineVerdict;
 import org.counterpull.machine.Verdict;
+import org.counterpull.mount.MountAnswer;
 import org.counterpull.order.Operation;
 import org.counterpull.order.Timed;
+import org.counterpull.plan.PinRow;
 import org.counterpull.plan.Plan;
+import org.counterpull.plan.PullAnswer.CheckAnswer;
 import org.counterpull.swing.SwingResult;
 
 /** A plan as Markdown that reads as plain text, too. */
@@ -46,15 +49,18 @@ final class PlanMarkdown {
     steps();
     heading("Why in this order");
     plan.orderReasons().forEach(this::bullet);
+    shape();
     heat();
     heading("What each machine can weld");
     table(tables.verdicts());
     line("");
     limits.sentences().forEach(this::bullet);
     words.alike().forEach(this::joints);
+    plan.practice().mounts().forEach(this::mount);
     coupons();
     section("Checks", tables.checks());
     section("What no tool reaches any more", practice.access());
+    plan.practice().pins().forEach(this::pin);
     plan.practice().swings().forEach(this::swing);
     section("Strip, mask, drill, put back", tables.lists());
     section("Cutting list", tables.cuts().cuts());
@@ -72,10 +78,24 @@ final class PlanMarkdown {
     return out.toString();
   }
 
+  private void pin(PinRow row) {
+    PinWords pins = new PinWords(measures);
+    heading(PinWords.title(row));
+    pins.sentences(row).forEach(this::bullet);
+    table(pins.bores(row));
+    table(pins.uses(row));
+  }
+
   private void swing(SwingResult swing) {
     heading("Swing of " + swing.swing().name());
     practice.words(swing).forEach(this::bullet);
     table(practice.drive(swing));
+  }
+
+  private void mount(MountAnswer mount) {
+    heading(MountSection.title(mount));
+    mount.verdict().forEach(this::bullet);
+    table(MountSection.table(mount));
   }
 
   private void refusals() {
@@ -100,6 +120,25 @@ final class PlanMarkdown {
     for (Plan.Caution caution : plan.cautions()) {
       String because = caution.because().isEmpty() ? "" : " Here because: " + caution.because();
       bullet(caution.text() + because + " [" + caution.id() + "; " + caution.basis() + "]");
+    }
+  }
+
+  private void shape() {
+    if (plan.shape().isPresent()) {
+      ShapeSection shape = new ShapeSection(plan.shape().get(), measures);
+      heading("How it comes out");
+      table(shape.verdicts());
+      line("");
+      shape.why().forEach(this::bullet);
+      table(shape.orders());
+      for (CheckAnswer check : shape.checks()) {
+        line("");
+        line("### " + escaped(check.check().name()));
+        line("");
+        shape.check(check).forEach(this::bullet);
+      }
+      line("");
+      shape.notes().forEach(this::bullet);
     }
   }
 

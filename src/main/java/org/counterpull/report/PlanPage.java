@@ -64,6 +64,7 @@ final class PlanPage {
             "What each machine can weld",
             PageParts.table(tables.verdicts()),
             PageParts.bullets(limits.sentences())));
+    plan.practice().mounts().forEach(mount -> out.add(MountSection.ofPlan(mount)));
     out.add(coupons());
     section(out, "checks", "Checks", tables.checks());
     plan.shape()
@@ -73,6 +74,8 @@ final class PlanPage {
                     PageParts.section(
                         "shape", "How it comes out", new ShapeSection(shape, measures).write())));
     section(out, "access", "What no tool reaches any more", practice.access());
+    PinSection pins = new PinSection(measures);
+    plan.practice().pins().forEach(row -> out.add(pins.write(row)));
     plan.practice().swings().forEach(swing -> out.add(swing(swing)));
     section(out, "lists", "Strip, mask, drill, put back", tables.lists());
     section(out, "cuts", "Cutting list", tables.cuts().cuts());

@@ -6,7 +6,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.machine.Verdict;
+import org.counterpull.mount.MountAnswer;
 import org.counterpull.plan.Plan;
+import org.counterpull.plan.PullAnswer;
 import org.counterpull.swing.SwingResult;
 
 /** What the terminal says of a plan, the most important first, in at most 100 columns. */
@@ -56,14 +58,24 @@ final class PlanSummary {
             + "; "
             + plan.operations().size()
             + " steps");
+    plan.shape().ifPresent(this::shape);
     List<String> heat = new HeatTables(plan, measures).inShort();
     if (!heat.isEmpty()) {
       head("temperatures");
       heat.forEach(line -> wrapped("  ", line));
     }
+    if (!plan.practice().pins().isEmpty()) {
+      head("pins");
+      PinWords pins = new PinWords(measures);
+      plan.practice().pins().forEach(row -> wrapped("  ", pins.answer(row)));
+    }
     for (SwingResult swing : plan.practice().swings()) {
       head("swing");
       practice.words(swing).forEach(words -> wrapped("  ", words));
+    }
+    for (MountAnswer mount : plan.practice().mounts()) {
+      head(MountSection.title(mount));
+      mount.verdict().forEach(sentence -> wrapped("  ", sentence));
     }
     if (!plan.practice().rules().isEmpty()) {
       head("rules");
@@ -81,6 +93,13 @@ final class PlanSummary {
       files.forEach(file -> out.append("  ").append(file).append('\n'));
     }
     return out.toString();
+  }
+
+  private void shape(PullAnswer shape) {
+    ShapeWords shapeWords = new ShapeWords(measures);
+    head("checks (expected, nine of ten, tolerance)");
+    shape.checks().forEach(check -> wrapped("  ", shapeWords.verdict(check)));
+    new OrderWords(shape).sentences().stream().limit(1).forEach(why -> wrapped("  ", why));
   }
 
   private void joint(JointPlan joint) {

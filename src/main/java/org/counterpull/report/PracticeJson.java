@@ -22,6 +22,8 @@ final class PracticeJson {
     node.set("rules", list(practice.rules(), PracticeJson::rule));
     node.set("accessLost", list(practice.accessLost(), PracticeJson::lost));
     node.set("swings", list(practice.swings(), PracticeJson::swing));
+    node.set("pins", list(practice.pins(), PinJson::of));
+    node.set("mounts", list(practice.mounts(), MountJson::answer));
     return node;
   }
 

@@ -37,8 +37,13 @@ public final class PullReport {
   public Map<String, String> files() {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("pull.json", json());
-    files.put("shape.svg", ShapeDrawing.of(answer, DRAWING_PX).toString());
+    files.put("shape.svg", ShapeDrawing.of(answer, DRAWING_PX, words::expected).toString());
     return files;
+  }
+
+  /** True when a check is expected out of tolerance in this order. */
+  public boolean outOfTolerance() {
+    return answer.checks().stream().anyMatch(check -> check.verdict() == Verdict.NO);
   }
 
   /** For the terminal, lines of at most 100 columns where names allow it. */
@@ -52,6 +57,9 @@ public final class PullReport {
     if (answer.orders().size() > 1) {
       compared();
     }
+    line("");
+    line("why this order");
+    new OrderWords(answer).sentences().forEach(why -> wrapped("  ", why));
     line("");
     line("order of welding");
     wrapped(
@@ -96,20 +104,10 @@ public final class PullReport {
   }
 
   private void check(CheckAnswer check) {
-    String name = check.check().name();
+    wrapped("  ", words.verdict(check));
     if (check.verdict() == Verdict.UNTOLD) {
-      wrapped("  ", name + ": can't be told: " + check.untold());
       return;
     }
-    line(
-        "  "
-            + name
-            + ": "
-            + words.band(check.check(), check.released())
-            + ", tolerance "
-            + words.fine(check.toleranceMm())
-            + ": "
-            + check.verdict().words());
     line("      with fixtures on " + words.band(check.check(), check.held()));
     wrapped("      ", "moved by " + words.shares(check));
     List<String> presets = words.presets(check);

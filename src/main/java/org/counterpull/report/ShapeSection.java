@@ -26,7 +26,11 @@ final class ShapeSection {
   Markup write() {
     Markup out = new Markup();
     out.add(
-        PageParts.drawing(ShapeDrawing.of(answer, WIDE_PX), ShapeDrawing.of(answer, NARROW_PX)));
+        PageParts.drawing(
+            ShapeDrawing.of(answer, WIDE_PX, words::expected),
+            ShapeDrawing.of(answer, NARROW_PX, words::expected)));
+    out.add(PageParts.table(verdicts()));
+    out.add(PageParts.bullets(why()));
     out.add(PageParts.table(orders()));
     out.add(PageParts.bullets(slender()));
     for (CheckAnswer check : answer.checks()) {
@@ -35,6 +39,39 @@ final class ShapeSection {
     }
     out.add(PageParts.bullets(answer.notes()));
     return out;
+  }
+
+  /** What to expect of each check. */
+  Table verdicts() {
+    List<List<Shown>> rows = new ArrayList<>();
+    for (CheckAnswer check : answer.checks()) {
+      boolean told = check.verdict() != Verdict.UNTOLD;
+      rows.add(
+          List.of(
+              Shown.only(check.check().name()),
+              Shown.only(told ? words.expected(check) : ""),
+              Shown.only(told ? words.between(check) : ""),
+              Shown.only(words.fine(check.toleranceMm())),
+              Shown.only(check.verdict().words())));
+    }
+    return new Table(List.of("check", "expected", "nine of ten", "tolerance", "verdict"), rows);
+  }
+
+  /** Why this order, in words and figures. */
+  List<String> why() {
+    return new OrderWords(answer).sentences();
+  }
+
+  /** Every note, buckling first. */
+  List<String> notes() {
+    List<String> all = slender();
+    all.addAll(answer.notes());
+    return all;
+  }
+
+  /** The checks, in file order. */
+  List<CheckAnswer> checks() {
+    return answer.checks();
   }
 
   /** Orders beside each other. */

@@ -11,6 +11,7 @@ import org.counterpull.plan.PullAnswer.Preset;
 import org.counterpull.plan.PullAnswer.Remedy;
 import org.counterpull.plan.PullAnswer.Share;
 import org.counterpull.plan.PullAnswer.Slender;
+import org.counterpull.plan.PullAnswer.Verdict;
 import org.counterpull.weldment.Check;
 
 /** Says in words what the shape engine found out about checks. */
@@ -42,6 +43,17 @@ final class ShapeWords {
     return fine(Math.abs(mm)) + (mm < 0 ? " short" : " long");
   }
 
+  /** A check's expected value, fixtures off. */
+  String expected(CheckAnswer answer) {
+    return off(answer.check(), answer.released().expected());
+  }
+
+  /** Its band: nine of ten come out within it. */
+  String between(CheckAnswer answer) {
+    Check check = answer.check();
+    return off(check, answer.released().low()) + " to " + off(check, answer.released().high());
+  }
+
   /** Expected value with its band. */
   String band(Check check, Band band) {
     if (!signed(check)) {
@@ -53,6 +65,22 @@ final class ShapeWords {
         + " to "
         + off(check, band.high())
         + ")";
+  }
+
+  /** Name, expected value, band, tolerance, verdict. */
+  String verdict(CheckAnswer answer) {
+    String name = answer.check().name();
+    if (answer.verdict() == Verdict.UNTOLD) {
+      return name + ": can't be told: " + answer.untold();
+    }
+    return String.format(
+        Locale.ROOT,
+        "%s: %s (%s), tolerance %s: %s",
+        name,
+        expected(answer),
+        between(answer),
+        fine(answer.toleranceMm()),
+        answer.verdict().words());
   }
 
   /** The runs that move it most: "hinge-2/top 0.21 mm, ...". */
@@ -138,10 +166,12 @@ final class ShapeWords {
     for (Remedy remedy : answer.remedies()) {
       sentences.add(remedy.what() + ": leaves " + band(check, remedy.leaves()));
     }
-    sentences.add(
-        "fixtures: in them it is "
-            + band(check, answer.held())
-            + "; the rest springs back when they come off cold");
+    if (Math.abs(answer.held().expected()) < Math.abs(answer.released().expected())) {
+      sentences.add(
+          "fixtures that stay on: in them it is "
+              + band(check, answer.held())
+              + "; the rest springs back when they come off cold");
+    }
     double most = Math.max(Math.abs(answer.released().low()), Math.abs(answer.released().high()));
     sentences.add("boring or machining after welding: leave " + fine(2 * most) + " of metal on");
     return sentences;

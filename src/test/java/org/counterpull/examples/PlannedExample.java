@@ -25,7 +25,14 @@ final class PlannedExample {
   static PlannedExample of(String name, Path folder) throws IOException {
     CommandRun run =
         CommandRun.of(
-            "plan", "examples/" + name + ".yaml", "--heat", "none", "--out", folder.toString());
+            "plan",
+            "examples/" + name + ".yaml",
+            "--heat",
+            "none",
+            "--mount",
+            "none",
+            "--out",
+            folder.toString());
     assertThat(run.err()).isEmpty();
     JsonNode plan = new ObjectMapper().readTree(Files.readString(folder.resolve("plan.json")));
     return new PlannedExample(run, plan);

@@ -31,7 +31,8 @@ class VerifiedWaitsTest {
     Path file = folder.resolve(name + "-" + HEAT.size() + ".yaml");
     Files.writeString(file, text);
     Path out = folder.resolve("plan-" + HEAT.size());
-    CommandRun run = CommandRun.of("plan", file.toString(), "--out", out.toString());
+    CommandRun run =
+        CommandRun.of("plan", file.toString(), "--mount", "none", "--out", out.toString());
     assertThat(run.err()).isEmpty();
     JsonNode heat = new ObjectMapper().readTree(out.resolve("plan.json").toFile()).get("heat");
     HEAT.put(text, heat);

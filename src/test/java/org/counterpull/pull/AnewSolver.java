@@ -38,23 +38,41 @@ final class AnewSolver {
   }
 
   void weld(int link, SpringStiffness pulling, SpringStiffness cold, double[] wanted) {
-    if (live[link] != null) {
-      release(link);
+    weld(List.of(new Pull(link, pulling, wanted)), List.of(cold));
+  }
+
+  /** Tacks go, all links are filled, then all pull at once with what is hot, then all are cold. */
+  void weld(List<Pull> pulls, List<SpringStiffness> cold) {
+    for (int p = 0; p < pulls.size(); p++) {
+      if (live[pulls.get(p).link()] != null) {
+        release(pulls.get(p).link());
+      }
+      // Filled with metal that carries: the next tack is let go with it in place.
+      join(pulls.get(p).link(), cold.get(p));
     }
-    live[link] = pulling.components();
+    double[][] carried = new double[pulls.size()][];
     double[] load = new double[size];
-    for (int c = 0; c < 6; c++) {
-      for (int i = 0; i < size; i++) {
-        load[i] += rows.get(link)[c][i] * live[link][c] * wanted[c];
+    for (int p = 0; p < pulls.size(); p++) {
+      Pull pull = pulls.get(p);
+      carried[p] = tension[pull.link()];
+      live[pull.link()] = pull.pulling().components();
+      tension[pull.link()] = new double[6];
+      for (int c = 0; c < 6; c++) {
+        double wants = live[pull.link()][c] * pull.wanted()[c];
+        tension[pull.link()][c] = -wants;
+        for (int i = 0; i < size; i++) {
+          load[i] += rows.get(pull.link())[c][i] * wants;
+        }
       }
     }
-    double[] step = solve(load);
-    tension[link] = new double[6];
-    for (int c = 0; c < 6; c++) {
-      tension[link][c] = -live[link][c] * wanted[c];
+    move(solve(load));
+    for (int p = 0; p < pulls.size(); p++) {
+      int link = pulls.get(p).link();
+      live[link] = cold.get(p).components();
+      for (int c = 0; c < 6; c++) {
+        tension[link][c] += carried[p][c];
+      }
     }
-    move(step);
-    live[link] = cold.components();
   }
 
   void release(int link) {

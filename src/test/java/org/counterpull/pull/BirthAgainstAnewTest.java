@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.RotationConvention;
@@ -90,6 +92,40 @@ class BirthAgainstAnewTest {
       worst = Math.max(worst, difference(frame, structure, anew));
     }
     return worst;
+  }
+
+  // Tacks lie in three links of four that then pull together.
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void linksThatPullTogether(long seed) {
+    RandomFrame frame = new RandomFrame(seed, BARS, LINKS, RandomFrame.AS_IT_COMES);
+    Structure structure = new Structure(frame.assembly, 1);
+    AnewSolver anew = new AnewSolver(frame);
+    Random random = new Random(seed + 300);
+    for (int l = 0; l < 7; l++) {
+      SpringStiffness tack = RandomFrame.stiffness(random, 0.5);
+      structure.join(l, tack);
+      anew.join(l, tack);
+    }
+    SpringStiffness first = RandomFrame.stiffness(random, 1);
+    double[] before = wanted(random);
+    structure.weld(8, first.times(0.2), first, before, 0);
+    anew.weld(8, first.times(0.2), first, before);
+    List<SpringStiffness> cold = new ArrayList<>();
+    List<Pull> pulls = new ArrayList<>();
+    for (int l : new int[] {4, 9, 5, 6}) {
+      cold.add(RandomFrame.stiffness(random, 1));
+      pulls.add(new Pull(l, cold.get(cold.size() - 1).times(0.2), wanted(random)));
+    }
+    for (int p = 0; p < pulls.size(); p++) {
+      structure.lay(pulls.get(p).link(), cold.get(p));
+    }
+    structure.pull(pulls, 0);
+    anew.weld(pulls, cold);
+    assertThat(difference(frame, structure, anew)).isLessThan(1e-9);
+    structure.release(3);
+    anew.release(3);
+    assertThat(difference(frame, structure, anew)).isLessThan(1e-9);
   }
 
   // A locked fixture has no solution anew by stiffness; taking it out again must leave the

@@ -14,7 +14,13 @@ public final class RandomJob {
   public final List<Integer> readings;
   public final Structure fitted;
 
+  /** Every segment pulls for itself. */
   public RandomJob(long seed, int bars, int runCount) {
+    this(seed, bars, runCount, 1);
+  }
+
+  /** The segments of every second run pull {@code together}. */
+  RandomJob(long seed, int bars, int runCount, int together) {
     int chain = bars - 1;
     RandomFrame frame =
         new RandomFrame(seed, bars, chain + 2 + 3 * runCount, RandomFrame.AS_IT_COMES);
@@ -41,7 +47,9 @@ public final class RandomJob {
       runs.add(
           new Run(
               "r" + r,
-              List.of(segment(random, first, List.of()), segment(random, first + 1, remelts))));
+              List.of(segment(random, first, List.of()), segment(random, first + 1, remelts)),
+              r % 2 == 0 ? 1 : together,
+              List.of()));
     }
   }
 

@@ -18,7 +18,7 @@ class RunSequenceTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4})
   void anyOrderAgreesWithLayingItPlainly(long seed) {
-    RandomJob job = new RandomJob(seed, 5, 8);
+    RandomJob job = new RandomJob(seed, 5, 8, 2);
     RunSequence sequence = job.sequence();
     Random random = new Random(seed);
     for (int trial = 0; trial < 12; trial++) {

@@ -219,4 +219,92 @@ class PullJobTest {
     assertThat(check.released().low()).isLessThan(check.released().expected());
     assertThat(check.released().high()).isGreaterThan(check.released().expected());
   }
+
+  /** Two legs of different length on one bar, and the same seen in a mirror. */
+  private static String lopsided(String side) {
+    return """
+        weldment: lopsided
+        steel: S355J2
+        parts:
+          base: {stock: flat 100 x 12, length: 800, start: [0, 0, 0]}
+          long: {stock: flat 60 x 8, length: 120, onto: base, face: top, set: standing along, at: 200 from %1$s}
+          short: {stock: flat 60 x 8, length: 70, onto: base, face: top, set: standing along, at: 650 from %1$s}
+        joints:
+          long: {between: [long, base], weld: fillet, leg: 5}
+          short: {between: [short, base], weld: fillet, leg: 4}
+        checks:
+          bar: {straight: base, class: F}
+        order: [long/front, short/back, short/front, long/back]
+        runs:
+          long/front: {heat: {net: 700, travel: 5 mm/s}}
+          long/back: {heat: {net: 700, travel: 5 mm/s}}
+          short/front: {heat: {net: 500, travel: 5 mm/s}}
+          short/back: {heat: {net: 500, travel: 5 mm/s}}
+        """
+        .formatted(side);
+  }
+
+  /** Parts, welds and all exchanged left for right: the same figure, and each run's share too. */
+  @Test
+  void aMirroredWeldmentComesOutMirrored() throws IOException {
+    CheckAnswer one = Shop.check(Shop.welded(folder, lopsided("left"), NamedOrder.WRITTEN), "bar");
+    CheckAnswer other =
+        Shop.check(Shop.welded(folder, lopsided("right"), NamedOrder.WRITTEN), "bar");
+    double expected = one.shares().stream().mapToDouble(PullAnswer.Share::mm).sum();
+    assertThat(expected).isGreaterThan(0.02);
+    for (PullAnswer.Share share : one.shares()) {
+      PullAnswer.Share mirrored =
+          other.shares().stream()
+              .filter(s -> s.run().equals(share.run()))
+              .findFirst()
+              .orElseThrow();
+      assertThat(mirrored.mm()).as(share.run()).isCloseTo(share.mm(), within(1e-6 * expected));
+    }
+  }
+
+  /** A search that is told to stop hands over the best of the orders that it starts from. */
+  @Test
+  void anInterruptedSearchKeepsTheBestSoFar() {
+    PullAnswer stopped =
+        Shop.welded(Path.of("examples/thick-bracket.yaml"), NamedOrder.BEST, 300, () -> true);
+    assertThat(stopped.search().orElseThrow().interrupted()).isTrue();
+    double found = worst(stopped, NamedOrder.BEST);
+    assertThat(found).isLessThanOrEqualTo(worst(stopped, NamedOrder.RULES));
+    assertThat(stopped.sequence()).hasSize(stopped.runs().size());
+  }
+
+  private static double worst(PullAnswer answer, NamedOrder order) {
+    return answer.orders().stream()
+        .filter(o -> o.order() == order)
+        .findFirst()
+        .orElseThrow()
+        .worst();
+  }
+
+  /** A remedy is built and welded anew: a file that is written with the smaller heat agrees. */
+  @Test
+  void aSmallerWeldIsWhatAFileWithItGives() throws IOException {
+    String text =
+        lopsided("left")
+            .replace("class: F", "within: 0.01")
+            .replace("net: 700", "net: 450")
+            .replace("net: 500", "net: 320");
+    CheckAnswer own = Shop.check(Shop.welded(folder, text, NamedOrder.WRITTEN), "bar");
+    double smaller =
+        own.remedies().stream()
+            .filter(remedy -> remedy.what().startsWith("every weld a size smaller"))
+            .findFirst()
+            .orElseThrow()
+            .leaves()
+            .expected();
+    String written =
+        text.replace("net: 450", "net: 288")
+            .replace("net: 320", "net: 204.8")
+            .replace("leg: 4}", "leg: 3.2}")
+            .replace("leg: 5}", "leg: 4}");
+    double asWritten =
+        Shop.check(Shop.welded(folder, written, NamedOrder.WRITTEN), "bar").released().expected();
+    assertThat(smaller).isLessThan(own.released().expected());
+    assertThat(smaller).isCloseTo(asWritten, within(0.1 * asWritten));
+  }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.counterpull.contact.Contact;
 import org.counterpull.contact.ContactFinder;
 import org.counterpull.jointplan.JointPlan;
@@ -48,14 +49,16 @@ final class Shop {
   }
 
   static PullAnswer welded(Path file, NamedOrder order, long effort) {
+    return welded(file, order, effort, () -> false);
+  }
+
+  static PullAnswer welded(Path file, NamedOrder order, long effort, BooleanSupplier stop) {
     Weldment weldment = read(file);
     List<Contact> contacts = ContactFinder.usual().find(weldment).contacts();
     JointPlanner planner = new JointPlanner(weldment, ProcedureLibrary.bundled());
     List<JointPlan> joints =
         contacts.stream().map(c -> planner.plan(weldment.joint(c.joint()), c)).toList();
-    return PullJob.of(weldment, contacts, joints, SEED)
-        .orElseThrow()
-        .answer(order, effort, () -> false);
+    return PullJob.of(weldment, contacts, joints, SEED).orElseThrow().answer(order, effort, stop);
   }
 
   static CheckAnswer check(PullAnswer answer, String name) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.counterpull.heat.solve.HeatCases;
 import org.counterpull.jointplan.PassCases;
+import org.counterpull.mount.MountHeatCases;
 import org.counterpull.pull.ShapeCases;
 import org.counterpull.zone.ZoneCases;
 
@@ -20,6 +21,7 @@ final class SolvedCases {
     ALL.putAll(WeldCases.all());
     ALL.putAll(PassCases.all());
     ALL.putAll(HeatCases.all());
+    ALL.putAll(MountHeatCases.all());
   }
 
   private SolvedCases() {}
