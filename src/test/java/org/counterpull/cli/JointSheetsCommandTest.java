@@ -123,6 +123,7 @@ class JointSheetsCommandTest {
     String bevel = symbol("iso", "bevel");
     assertThat(bevel).contains(">to c<");
     assertThat(count(bevel, ">45\u00b0<")).isEqualTo(2);
+    // Spray digs, so the V is 50 degrees instead of 60.
     assertThat(symbol("iso", "butt")).doesNotContain(">to ").contains(">50\u00b0<");
   }
 
