@@ -1,6 +1,7 @@
 package org.counterpull.heatjob;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.heat.block.Block;
@@ -24,6 +25,9 @@ final class Flame {
 
   /** Metal is held this much above the preheat temperature: what is measured falls at once. */
   private static final double HELD_OVER_K = 5;
+
+  /** A unit flame burns for so long. */
+  static final double UNIT_S = 10;
 
   private static final int LOOKS = 16;
 
@@ -87,12 +91,27 @@ final class Flame {
       Simulation simulation,
       double seconds) {
     Flame flame = new Flame(run);
-    double heldC = preheatC + HELD_OVER_K;
+    double heldC = heldC(preheatC);
     if (coolestC >= heldC) {
       return List.of();
     }
     double needJ = flame.needJ(layout, (block, cell) -> coolestC, nowC -> heldC);
     return flame.burning(run.name() + " held warm", needJ, simulation.timeS(), seconds);
+  }
+
+  /**
+   * The flame that takes cold metal to the preheat temperature, short enough to be added up to any
+   * flame of that run; empty where the work is warm enough as it is.
+   */
+  static Optional<MovingSource> unit(Layout layout, WeldedRun run, double preheatC, double airC) {
+    Flame flame = new Flame(run);
+    double needJ = flame.needJ(layout, (block, cell) -> airC, beyond(preheatC));
+    return flame.burning(run.name() + " flame", needJ, 0, UNIT_S).stream().findFirst();
+  }
+
+  /** How warm the coolest point of a line is held until its arc starts, deg C. */
+  static double heldC(double preheatC) {
+    return preheatC + HELD_OVER_K;
   }
 
   private List<MovingSource> burning(String name, double needJ, double startS, double seconds) {
@@ -119,7 +138,7 @@ final class Flame {
     double tempC(Block block, int cell);
   }
 
-  /** Heat of the flame on metal that is at one temperature all over. */
+  /** Heat of the flame on metal that is at one temperature all over, J. */
   static double evenNeedJ(Layout layout, WeldedRun run, double preheatC, double nowC) {
     return Math.max(0, new Flame(run).needJ(layout, (block, cell) -> nowC, beyond(preheatC)));
   }

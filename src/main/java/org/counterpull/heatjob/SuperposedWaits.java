@@ -42,6 +42,10 @@ public final class SuperposedWaits implements WaitModel {
   private static final double MILD_SHARE = 0.46;
 
   private static final double HOT_SHARE = 1.2;
+
+  /** The flame that holds a line warm counts as lit this long before the arc. */
+  private static final double HELD_FOR_S = 30;
+
   private static final double PAST_S = 480;
   private static final int PAST_LOOKS = 4;
 
@@ -65,12 +69,20 @@ public final class SuperposedWaits implements WaitModel {
   private final Responses inHotAir;
   private final double mildC;
   private final double hotC;
-  private final List<Heat> tacked = new ArrayList<>();
+  private final Map<String, UnitFlame> flames = new LinkedHashMap<>();
+
+  /** Tacks and flames so far. */
+  private final List<Heat> warmth = new ArrayList<>();
+
+  private final List<Welded> laid = new ArrayList<>();
   private final double[] keptOffK;
   private Optional<String> spared = Optional.empty();
 
-  /** So many times the heat of a run's response, from a time on. */
-  private record Heat(int run, double times, double startS) {}
+  /** So many times the heat of a unit's response, from a time on; runs come first, then flames. */
+  private record Heat(int unit, double times, double startS) {}
+
+  /** A flame's place among the responses, and its heat. */
+  private record UnitFlame(int unit, double energyJ) {}
 
   private SuperposedWaits(Weldment weldment, List<Contact> contacts, List<JointPlan> joints) {
     ambientC = weldment.surroundings().ambientC();
@@ -92,7 +104,17 @@ public final class SuperposedWaits implements WaitModel {
     double limitC = Math.max(lowestLimitC(all), ambientC + 20);
     mildC = ambientC + MILD_SHARE * (limitC - ambientC);
     hotC = ambientC + HOT_SHARE * (limitC - ambientC);
-    List<Run> units = all.stream().map(run -> unit(layout, run)).toList();
+    List<Link> weldMetal = weldMetal(layout);
+    List<Run> units = new ArrayList<>(all.stream().map(run -> unit(run, weldMetal)).toList());
+    for (WeldedRun run : all) {
+      warmed(run)
+          .flatMap(preheatC -> Flame.unit(layout, run, preheatC, ambientC))
+          .ifPresent(
+              source -> {
+                flames.put(run.name(), new UnitFlame(units.size(), source.energyJ()));
+                units.add(new Run(source, weldMetal));
+              });
+    }
     List<Target> targets = targets(layout, all);
     List<Link> tacks = tackLinks(layout);
     inMildAir = responses(layout, tacks, units, targets, limitC, mildC);
@@ -140,28 +162,20 @@ public final class SuperposedWaits implements WaitModel {
   }
 
   /** The first pass, over the whole line where it is stitched. */
-  private Run unit(Layout layout, WeldedRun run) {
+  private static Run unit(WeldedRun run, List<Link> weldMetal) {
     List<Stretch> whole = List.of(new Stretch(0, run.path().lengthMm()));
     Arc arc = new Arc(run, 1, run.passes().get(0), whole, 0);
-    return new Run(ArcInMetal.sources(arc).get(0), weldMetal(layout, run));
+    return new Run(ArcInMetal.sources(arc).get(0), weldMetal);
   }
 
-  /** All weld metal of the run's joint: what waits most is welded when most of it is in. */
-  private List<Link> weldMetal(Layout layout, WeldedRun run) {
+  /** All weld metal of the job: what waits most is welded when most of it is in. */
+  private List<Link> weldMetal(Layout layout) {
     List<Link> links = new ArrayList<>();
-    String joint = jointOf(run.name());
-    for (RunPlan plan : plans) {
-      if (plan.line().joint().equals(joint)) {
-        WeldedRun other = runs.get(plan.name());
-        Arc arc = new Arc(other, 1, other.passes().get(0), other.stretches(), 0);
-        links.addAll(ArcInMetal.weldMetal(layout, arc));
-      }
+    for (WeldedRun run : runs.values()) {
+      Arc arc = new Arc(run, 1, run.passes().get(0), run.stretches(), 0);
+      links.addAll(ArcInMetal.weldMetal(layout, arc));
     }
     return links;
-  }
-
-  private String jointOf(String run) {
-    return plans.get(index.get(run)).line().joint();
   }
 
   private List<Target> targets(Layout layout, List<WeldedRun> all) {
@@ -204,10 +218,43 @@ public final class SuperposedWaits implements WaitModel {
     return true;
   }
 
-  /** No tack is in yet when the job is gone through anew. */
+  /** Nothing is warm yet when the job is gone through anew. */
   @Override
   public void jobBegins() {
-    tacked.clear();
+    warmth.clear();
+    laid.clear();
+  }
+
+  /** The flame went on until the arc started. */
+  @Override
+  public void laid(Welded welded) {
+    WeldedRun run = runs.get(welded.run().name());
+    UnitFlame flame = flames.get(welded.run().name());
+    if (flame != null && welded.pass().number() == 1) {
+      hold(run, flame, welded.startS());
+    }
+    laid.add(welded);
+  }
+
+  /** As much more of the flame as keeps the coolest point of the line warm. */
+  private void hold(WeldedRun run, UnitFlame flame, double arcS) {
+    List<Heat> heats = heats(laid);
+    int first = firstTarget(index.get(run.name()));
+    int count = SAMPLES * run.parts().size();
+    double heldC = Flame.heldC(run.preheatC().orElseThrow());
+    double times = 0;
+    for (int target = first; target < first + count; target++) {
+      double shortK = heldC - targetC(target, heats, arcS);
+      double riseK = inMildAir.riseK(flame.unit(), target, HELD_FOR_S);
+      times = Math.max(times, riseK > 0 ? shortK / riseK : 0);
+    }
+    if (times > 0) {
+      warmth.add(new Heat(flame.unit(), times, arcS - HELD_FOR_S));
+    }
+  }
+
+  private Optional<Double> warmed(WeldedRun run) {
+    return run.preheatC().filter(preheatC -> preheatC > ambientC);
   }
 
   private static double heatJ(WeldedRun run, int pass) {
@@ -219,7 +266,7 @@ public final class SuperposedWaits implements WaitModel {
   }
 
   private List<Heat> heats(List<Welded> history) {
-    List<Heat> heats = new ArrayList<>(tacked);
+    List<Heat> heats = new ArrayList<>(warmth);
     history.forEach(welded -> heats.add(heat(welded)));
     return heats;
   }
@@ -243,7 +290,7 @@ public final class SuperposedWaits implements WaitModel {
   private double sumC(Responses responses, int target, List<Heat> heats, double timeS) {
     double sum = ambientC;
     for (Heat heat : heats) {
-      sum += heat.times() * responses.riseK(heat.run(), target, timeS - heat.startS());
+      sum += heat.times() * responses.riseK(heat.unit(), target, timeS - heat.startS());
     }
     return sum;
   }
@@ -311,7 +358,7 @@ public final class SuperposedWaits implements WaitModel {
         WeldedRun run = runs.get(plan.name());
         double mm = PlannedSchedule.tacks(plan, run).stream().mapToDouble(Stretch::lengthMm).sum();
         double times = mm / run.path().lengthMm();
-        tacked.add(new Heat(index.get(plan.name()), times, (startS + endS) / 2));
+        warmth.add(new Heat(index.get(plan.name()), times, (startS + endS) / 2));
       }
     }
   }
@@ -326,14 +373,19 @@ public final class SuperposedWaits implements WaitModel {
     }
   }
 
+  /** One flame for a joint's tacks: its runs lie within each other's reach. */
   private void flamed(Operation operation, double startS, double endS) {
     for (RunPlan plan : plans) {
-      WeldedRun run = runs.get(plan.name());
-      if (Flame.isOn(operation, plan) && run.preheatC().isPresent()) {
-        int n = index.get(plan.name());
-        double nowC = lineC(n, tacked, startS);
-        double needJ = Flame.evenNeedJ(layout, run, run.preheatC().get(), nowC);
-        tacked.add(new Heat(n, needJ / unitJ(run), (startS + endS) / 2));
+      UnitFlame flame = flames.get(plan.name());
+      if (flame != null && Flame.isOn(operation, plan)) {
+        WeldedRun run = runs.get(plan.name());
+        double nowC = coolestC(plan, laid, startS);
+        double needJ = Flame.evenNeedJ(layout, run, run.preheatC().orElseThrow(), nowC);
+        int pulses = (int) Math.max(1, Math.ceil((endS - startS) / Flame.UNIT_S));
+        for (int n = 0; n < pulses; n++) {
+          double atS = startS + n * (endS - startS) / pulses;
+          warmth.add(new Heat(flame.unit(), needJ / flame.energyJ() / pulses, atS));
+        }
         return;
       }
     }

@@ -298,6 +298,7 @@ public final class TrialWelding implements WaitModel {
 
   @Override
   public void laid(Welded welded) {
+    superposed.laid(welded);
     laid.add(welded);
   }
 

@@ -138,6 +138,18 @@ class ThickBracketPlanTest {
     assertThat(first("ear-2/")).isLessThan(plan.lastStep("weld:ear-1/"));
   }
 
+  /** One ear after the other leaves them further from parallel than the order that is planned. */
+  @Test
+  void itsOrderKeepsTheChecksBetterThanTheOthersDo() {
+    JsonNode orders = plan.json().get("shape").get("orders");
+    assertThat(plan.texts(orders, "order"))
+        .containsExactly("best", "rules", "one-side-first", "left-to-right");
+    double planned = orders.get(0).get("worst").asDouble();
+    for (int other = 1; other < orders.size(); other++) {
+      assertThat(planned).isLessThan(orders.get(other).get("worst").asDouble());
+    }
+  }
+
   private int first(String run) {
     int first = Integer.MAX_VALUE;
     for (var operation : plan.json().get("operations")) {
