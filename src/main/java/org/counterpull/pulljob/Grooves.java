@@ -11,6 +11,8 @@ import org.counterpull.space.Frame;
  * and isn't a cold bar in its way.
  */
 final class Grooves {
+  private static final double PARALLEL = 0.9;
+
   private final List<PulledRun> runs;
   private final List<Amounts> amounts;
 
@@ -30,11 +32,16 @@ final class Grooves {
     return others;
   }
 
+  private static Vector3D way(PulledRun run) {
+    return run.path().tangent(run.path().lengthMm() / 2);
+  }
+
   static boolean share(PulledRun one, PulledRun other) {
     return one.kind() == PulledRun.Kind.BUTT
         && other.kind() == PulledRun.Kind.BUTT
         && one.joint().isPresent()
-        && one.joint().equals(other.joint());
+        && one.joint().equals(other.joint())
+        && Math.abs(way(one).dotProduct(way(other))) > PARALLEL;
   }
 
   /**
