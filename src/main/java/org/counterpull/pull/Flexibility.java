@@ -1,6 +1,7 @@
 package org.counterpull.pull;
 
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
 
 /**
  * The response of every coordinate to every other, with springs closed and opened by updates of low
@@ -126,8 +127,8 @@ final class Flexibility {
   }
 
   /** True when the springs of that closed block are all that holds something: no opening then. */
-  boolean holdsAlone(int[] block) {
-    return !openingFactor(block).definite();
+  boolean holdsAlone(int[] block, double[] compliance) {
+    return !openingFactor(block, compliance).definite();
   }
 
   /**
@@ -135,7 +136,7 @@ final class Flexibility {
    * unit of tension that is let go; the opened coordinates' own entries hold the same.
    */
   double[][] open(int[] block, double[] compliance) {
-    SmallCholesky factor = openingFactor(block);
+    SmallCholesky factor = openingFactor(block, compliance);
     if (!factor.definite()) {
       throw new IllegalStateException("taking out the last connection would leave a part loose");
     }
@@ -151,14 +152,19 @@ final class Flexibility {
     return moved;
   }
 
-  private SmallCholesky openingFactor(int[] block) {
+  /**
+   * What the springs of a closed block hold apart; no more than their own stiffness, against which
+   * rounding is measured; a locked one has no such measure.
+   */
+  private SmallCholesky openingFactor(int[] block, double[] compliance) {
     double[][] m = block(block);
     for (double[] row : m) {
       for (int l = 0; l < row.length; l++) {
         row[l] = -row[l];
       }
     }
-    return new SmallCholesky(m);
+    double[] stiffness = DoubleStream.of(compliance).map(c -> c > 0 ? 1 / c : 0).toArray();
+    return new SmallCholesky(m, stiffness);
   }
 
   /**

@@ -2,13 +2,23 @@ package org.counterpull.pull;
 
 /** Cholesky factor of a matrix of a few rows. */
 final class SmallCholesky {
-  /** A pivot smaller than this share of its diagonal entry counts as none. */
+  /** A pivot smaller than this share of its diagonal entry, or of its scale, counts as none. */
   private static final double NO_PIVOT = 1e-12;
 
   private final double[][] factor;
   private final boolean definite;
 
   SmallCholesky(double[][] matrix) {
+    this(matrix, new double[matrix.length]);
+  }
+
+  /**
+   * Factor of a matrix whose entries may be nothing but rounding.
+   *
+   * @param scale for each row what its diagonal entry is to be measured against, where that is more
+   *     than the entry itself
+   */
+  SmallCholesky(double[][] matrix, double[] scale) {
     int n = matrix.length;
     factor = new double[n][n];
     boolean good = true;
@@ -19,7 +29,7 @@ final class SmallCholesky {
           sum -= factor[i][k] * factor[j][k];
         }
         if (i == j) {
-          good &= sum > NO_PIVOT * matrix[i][i];
+          good &= sum > NO_PIVOT * Math.max(matrix[i][i], scale[i]);
           factor[i][i] = Math.sqrt(sum);
         } else {
           factor[i][j] = sum / factor[j][j];

@@ -241,7 +241,7 @@ public final class Structure {
 
   /** Fills a link with metal that doesn't pull yet; a tack that lies there is remelted. */
   public void lay(int link, SpringStiffness cold) {
-    if (closed(link) && flexibility.holdsAlone(block(link))) {
+    if (closed(link) && flexibility.holdsAlone(block(link), compliances(link))) {
       soften(link, cold);
     } else {
       if (closed(link)) {
@@ -272,7 +272,7 @@ public final class Structure {
 
   /** True when taking that connection out would leave a part loose. */
   public boolean holdsAlone(int link) {
-    return flexibility.holdsAlone(block(link));
+    return flexibility.holdsAlone(block(link), compliances(link));
   }
 
   /** Applies a load to the assembly as it stands. */

@@ -56,7 +56,7 @@ final class Remedies {
     List<Remedy> all = new ArrayList<>();
     all.add(
         remedy(
-            "every weld a size smaller (leg 5 to 4 mm, 64 % of the heat)",
+            "every weld a size smaller (64 % of the heat, as a leg of 4 mm for one of 5)",
             check, names(), run -> less(run, SMALLER)));
     if (!pulling.isEmpty()) {
       List<String> most = pulling.subList(0, Math.min(MOST_STITCHED, pulling.size()));

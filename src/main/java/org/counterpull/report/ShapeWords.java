@@ -17,7 +17,13 @@ import org.counterpull.weldment.Check;
 /** Says in words what the shape engine found out about checks. */
 final class ShapeWords {
   private static final double WORTH_TELLING_MM = 0.01;
-  private static final double WORTH_SETTING_MM = 0.05;
+
+  /** What feeler gauges and shims still set at a bench (common practice, no source). */
+  private static final double WORTH_SETTING_MM = 0.1;
+
+  /** Setting off that leaves more than this share is not worth the trouble. */
+  private static final double WORTH_LEAVING = 0.9;
+
   private static final int MOST_SHARES = 4;
   private static final String[][] WAYS = {{"right", "left"}, {"back", "front"}, {"up", "down"}};
 
@@ -102,8 +108,12 @@ final class ShapeWords {
     return mm < 0 ? "-" : "+";
   }
 
-  /** How parts are set off before tacking, one sentence for each part that needs it. */
+  /** How parts are set off before tacking, one sentence for each part where it is worth it. */
   List<String> presets(CheckAnswer answer) {
+    double left = Math.abs(answer.withPresets().expected());
+    if (left > WORTH_LEAVING * Math.abs(answer.released().expected())) {
+      return List.of();
+    }
     List<String> sentences = new ArrayList<>();
     for (Preset preset : largest(answer)) {
       String where = preset.where().isEmpty() ? "" : ", " + preset.where();

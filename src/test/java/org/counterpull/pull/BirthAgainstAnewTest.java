@@ -94,6 +94,32 @@ class BirthAgainstAnewTest {
     return worst;
   }
 
+  /** A part on six props needs each of them, whatever rounding other links left when they went. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+  void theLastConnectionIsKnownThroughRounding(long seed) {
+    RandomFrame frame = new RandomFrame(seed, 2, 8, RandomFrame.AS_IT_COMES);
+    Structure structure = new Structure(frame.assembly, 1);
+    Random random = new Random(seed + 400);
+    for (int prop = 0; prop < 6; prop++) {
+      double[] k = new double[6];
+      k[prop % 3] = 1e5;
+      structure.join(prop, new SpringStiffness(k[0], k[1], k[2], 0, 0, 0));
+    }
+    for (int l = 6; l < 8; l++) {
+      structure.join(l, RandomFrame.stiffness(random, 1));
+    }
+    for (int l = 6; l < 8; l++) {
+      assertThat(structure.holdsAlone(l)).isFalse();
+      structure.release(l);
+    }
+    for (int prop = 0; prop < 6; prop++) {
+      int last = prop;
+      assertThat(structure.holdsAlone(prop)).as("prop %d", prop).isTrue();
+      assertThatThrownBy(() -> structure.release(last)).hasMessageContaining("leave a part loose");
+    }
+  }
+
   // Tacks lie in three links of four that then pull together.
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4})
