@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.counterpull.report.CouponReport;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Designs the test piece that tells most about a job. */
@@ -23,23 +23,16 @@ import picocli.CommandLine.Spec;
 final class CouponCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "the weldment file, YAML or JSON")
-  private Path file;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "folder for the files; made if it isn't there; if left out, named after FILE")
-  private Path folder;
+  @Mixin private FileAndFolder given;
 
   @Option(names = "--json", description = "print it as JSON instead of the sheet")
   private boolean json;
 
   @Override
   public Integer call() {
-    TestPiece piece = TestPiece.of(file);
+    TestPiece piece = TestPiece.of(given.file());
     CouponReport report = new CouponReport(piece.weldment(), piece.coupon(), piece.pulls());
-    List<Path> files = Outputs.write(folder, file, "coupon", report.files());
+    List<Path> files = given.write("coupon", report.files());
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.println(JsonText.write(report.json()));

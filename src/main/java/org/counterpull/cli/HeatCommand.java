@@ -19,9 +19,9 @@ import org.counterpull.quantity.QuantityParser;
 import org.counterpull.report.HeatReport;
 import org.counterpull.weldment.Weldment;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Works out the temperatures of a whole job. */
@@ -36,14 +36,7 @@ import picocli.CommandLine.Spec;
 final class HeatCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "the weldment file, YAML or JSON")
-  private Path file;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "folder for the files; made if it isn't there; if left out, named after FILE")
-  private Path folder;
+  @Mixin private FileAndFolder given;
 
   @Option(
       names = "--resolution",
@@ -81,18 +74,18 @@ final class HeatCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Optional<Double> untilS = Optional.ofNullable(until).map(HeatCommand::seconds);
-    SoundWeldment sound = SoundWeldment.read(file);
+    SoundWeldment sound = SoundWeldment.read(given.file());
     HeatJob job = written(sound.weldment()) ? writtenJob(sound) : plannedJob(sound);
     if (!job.anyArc()) {
       throw new BadInput(
-          file
+          given.file()
               + ": no arc burns: no run has heat\n"
               + "Try: a machine that can weld it, or under runs:"
               + " NAME: {heat: {net: 600, travel: 5 mm/s}}");
     }
     if (!job.besideTheMetal().isEmpty()) {
       throw new BadInput(
-          file
+          given.file()
               + ": "
               + job.besideTheMetal().get(0)
               + " runs beside the metal: its arc would warm nothing"
@@ -102,7 +95,7 @@ final class HeatCommand implements Callable<Integer> {
     HeatAnswer answer = job.answer(untilS, shown);
     shown.done();
     HeatReport report = new HeatReport(answer);
-    List<Path> files = Outputs.write(folder, file, "heat", report.files());
+    List<Path> files = given.write("heat", report.files());
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.println(report.json().stripTrailing());
@@ -130,7 +123,7 @@ final class HeatCommand implements Callable<Integer> {
     boolean some = weldment.order().isPresent() || ownLines || weldment.joints().isEmpty();
     if (order == Order.WRITTEN && !some) {
       throw new BadInput(
-          file + ": the file has no order\nTry: order: [a run, ...], or --order plan");
+          given.file() + ": the file has no order\nTry: order: [a run, ...], or --order plan");
     }
     return order == null ? some : order == Order.WRITTEN;
   }
@@ -146,7 +139,7 @@ final class HeatCommand implements Callable<Integer> {
 
   private HeatJob plannedJob(SoundWeldment sound) {
     if (sound.weldment().joints().isEmpty()) {
-      throw new BadInput(file + ": there are no joints to plan\nTry: --order written");
+      throw new BadInput(given.file() + ": there are no joints to plan\nTry: --order written");
     }
     SimulatedTime shown = new SimulatedTime(spec.commandLine().getErr(), Optional.empty());
     Plan plan =

@@ -8,9 +8,9 @@ import org.counterpull.plan.Plan;
 import org.counterpull.planning.Planner;
 import org.counterpull.report.JointSheets;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes a preliminary welding procedure specification for each joint. */
@@ -25,14 +25,7 @@ import picocli.CommandLine.Spec;
 final class JointSheetsCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "the weldment file, YAML or JSON")
-  private Path file;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "folder for the sheets; made if it isn't there; if left out, named after FILE")
-  private Path folder;
+  @Mixin private FileAndFolder given;
 
   @Option(
       names = "--symbols",
@@ -48,11 +41,11 @@ final class JointSheetsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    SoundWeldment sound = SoundWeldment.read(file);
+    SoundWeldment sound = SoundWeldment.read(given.file());
     Plan plan =
         new Planner(ProceduresCommand.book(procedures)).plan(sound.weldment(), sound.contacts(), 1);
     JointSheets sheets = new JointSheets(plan, sound.units(), symbols);
-    List<Path> files = Outputs.write(folder, file, "joints", sheets.files());
+    List<Path> files = given.write("joints", sheets.files());
     files.forEach(path -> spec.commandLine().getOut().println(path));
     boolean allWelded = plan.joints().stream().noneMatch(j -> j.runs().isEmpty());
     return allWelded && plan.refusals().isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;

@@ -161,18 +161,7 @@ final class MachineOptions {
     if (processes.isEmpty()) {
       throw missing("--process", "mag");
     }
-    return processes.stream().map(MachineOptions::understood).toList();
-  }
-
-  private static WeldingProcess understood(String named) {
-    return WeldingProcess.parse(named)
-        .orElseThrow(
-            () ->
-                new BadInput(
-                    "--process: there is no process \""
-                        + named
-                        + "\"\nTry: "
-                        + String.join(", ", WeldingProcess.allWords())));
+    return processes.stream().map(ProcessOption::parse).toList();
   }
 
   /** The question. */

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.counterpull.arc.WeldingProcess;
 import org.counterpull.fit.ToleranceClass;
 import org.counterpull.mount.GivenSleeve;
 import org.counterpull.mount.Inside;
@@ -94,15 +93,6 @@ final class MountOptions {
     List<Double> tubeMm = sizes("--tube", tube, 2, "\"60 x 5\"");
     List<Double> lugMm = sizes("--lug", lug, 3, "\"40 x 10 x 60\"");
     String leg = required("--weld", weld, "\"leg 6\"").replaceFirst("(?i)^\\s*leg\\s*", "");
-    WeldingProcess understood =
-        WeldingProcess.parse(process)
-            .orElseThrow(
-                () ->
-                    new BadInput(
-                        "--process: there is no process \""
-                            + process
-                            + "\"\nTry: "
-                            + String.join(", ", WeldingProcess.allWords())));
     ToleranceClass bore =
         ToleranceClass.parse(tolerance)
             .filter(ToleranceClass::hole)
@@ -130,7 +120,7 @@ final class MountOptions {
             length("--weld", leg),
             length("--from-seal", required("--from-seal", fromSeal, "\"45 mm\"")),
             seal,
-            understood,
+            ProcessOption.parse(process),
             read("--current", required("--current", current, "160"), QuantityParser::parseCurrentA),
             forceN(),
             Optional.ofNullable(arm).map(a -> length("--arm", a)),

@@ -10,9 +10,9 @@ import org.counterpull.planning.Engines;
 import org.counterpull.planning.Planner;
 import org.counterpull.report.PlanReport;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Plans a weldment for the bench. */
@@ -24,15 +24,7 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "the weldment file, YAML or JSON")
-  private Path file;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description =
-          "folder for the plan; made if it isn't there; if left out, named after the file")
-  private Path folder;
+  @Mixin private FileAndFolder given;
 
   @Option(names = "--seed", paramLabel = "N", description = "seed of searches; 1 if left out")
   private long seed = 1;
@@ -64,7 +56,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    SoundWeldment sound = SoundWeldment.read(file);
+    SoundWeldment sound = SoundWeldment.read(given.file());
     SimulatedTime shown = new SimulatedTime(spec.commandLine().getErr(), Optional.empty());
     Plan plan =
         new Planner(ProceduresCommand.book(procedures))
@@ -76,7 +68,7 @@ final class PlanCommand implements Callable<Integer> {
                 shown);
     shown.done();
     PlanReport report = new PlanReport(plan, sound.units());
-    List<Path> files = Outputs.write(folder, file, "plan", report.files());
+    List<Path> files = given.write("plan", report.files());
     PrintWriter out = spec.commandLine().getOut();
     out.println(
         json

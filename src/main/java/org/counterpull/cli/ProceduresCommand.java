@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.counterpull.arc.WeldingProcess;
 import org.counterpull.procedure.Procedure;
 import org.counterpull.procedure.ProcedureBook;
 import org.counterpull.procedure.ProcedureException;
@@ -99,16 +98,7 @@ final class ProceduresCommand implements Callable<Integer> {
     if (process == null) {
       return true;
     }
-    WeldingProcess only =
-        WeldingProcess.parse(process)
-            .orElseThrow(
-                () ->
-                    new BadInput(
-                        "--process: there is no process \""
-                            + process
-                            + "\"\nTry: "
-                            + String.join(", ", WeldingProcess.allWords())));
-    return row.scope().process() == only;
+    return row.scope().process() == ProcessOption.parse(process);
   }
 
   private static ObjectNode described(Procedure row) {

@@ -11,9 +11,9 @@ import org.counterpull.plan.PullAnswer;
 import org.counterpull.pulljob.PullJob;
 import org.counterpull.report.PullReport;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says how far each check will be off, and finds the order that keeps it true. */
@@ -28,8 +28,7 @@ import picocli.CommandLine.Spec;
 final class PullCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "the weldment file, YAML or JSON")
-  private Path file;
+  @Mixin private FileAndFolder given;
 
   @Option(
       names = "--order",
@@ -48,12 +47,6 @@ final class PullCommand implements Callable<Integer> {
   @Option(names = "--seed", paramLabel = "N", description = "seed of the search; 1 if left out")
   private long seed = 1;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "folder for the files; made if it isn't there; if left out, named after FILE")
-  private Path folder;
-
   @Option(names = "--json", description = "print pull.json instead of the summary")
   private boolean json;
 
@@ -62,13 +55,13 @@ final class PullCommand implements Callable<Integer> {
     if (effort < 1) {
       throw new BadInput("--effort: " + effort + " is not above 0\nTry: 300");
     }
-    SoundWeldment sound = SoundWeldment.read(file);
+    SoundWeldment sound = SoundWeldment.read(given.file());
     PullJob job =
         PullJob.of(sound.weldment(), sound.contacts(), joints(sound), seed)
             .orElseThrow(
                 () ->
                     new BadInput(
-                        file
+                        given.file()
                             + ": nothing pulls: no run has heat\n"
                             + "Try: a machine that can weld it, or under runs:"
                             + " NAME: {shrinkage: {across: 0.2, angle: 1 deg, along: 100 kN}}"));
@@ -76,7 +69,7 @@ final class PullCommand implements Callable<Integer> {
     try (Interruption interruption = new Interruption()) {
       PullAnswer answer = job.answer(wanted, effort, interruption::asked);
       PullReport report = new PullReport(answer, sound.units());
-      List<Path> files = Outputs.write(folder, file, "pull", report.files());
+      List<Path> files = given.write("pull", report.files());
       PrintWriter out = spec.commandLine().getOut();
       if (json) {
         out.println(report.json().stripTrailing());
@@ -105,7 +98,7 @@ final class PullCommand implements Callable<Integer> {
       if (named.word().equalsIgnoreCase(order)) {
         if (named == NamedOrder.WRITTEN && !job.anyWritten()) {
           throw new BadInput(
-              file + ": the file has no order\nTry: order: [a run, ...], or --order best");
+              given.file() + ": the file has no order\nTry: order: [a run, ...], or --order best");
         }
         return named;
       }

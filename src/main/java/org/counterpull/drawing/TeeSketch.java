@@ -55,18 +55,7 @@ final class TeeSketch {
     web.addAll(other);
     List<Wall> walls =
         List.of(
-            Wall.solid(
-                joint.joint().second(),
-                new Point(-reach, secondMm),
-                NameSide.BELOW,
-                -reach,
-                0,
-                reach,
-                0,
-                reach,
-                secondMm,
-                -reach,
-                secondMm),
+            base(reach),
             new Wall(
                 new Region(web),
                 List.of(),
@@ -166,18 +155,7 @@ final class TeeSketch {
     Point topLeft = left.plus(up.times(tall));
     List<Wall> walls =
         List.of(
-            Wall.solid(
-                joint.joint().second(),
-                new Point(-reach, secondMm),
-                NameSide.BELOW,
-                -reach,
-                0,
-                reach,
-                0,
-                reach,
-                secondMm,
-                -reach,
-                secondMm),
+            base(reach),
             new Wall(
                 new Region(List.of(left, right, top, topLeft)),
                 List.of(),
@@ -213,5 +191,21 @@ final class TeeSketch {
     Point low = root.plus(new Point(sign * leg, 0));
     Point high = root.plus(up.times(leg));
     return bay(List.of(root, low, high), sign, low, high, run);
+  }
+
+  /** The wall that goes on under the other, to both sides of it. */
+  private Wall base(double reach) {
+    return Wall.solid(
+        joint.joint().second(),
+        new Point(-reach, secondMm),
+        NameSide.BELOW,
+        -reach,
+        0,
+        reach,
+        0,
+        reach,
+        secondMm,
+        -reach,
+        secondMm);
   }
 }

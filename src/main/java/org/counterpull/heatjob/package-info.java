@@ -7,6 +7,7 @@
  *
  * <p>Limits: corner radii are left out, mitred ends are square at mid-length, holes are filled.
  * Weld metal conducts from the moment it is laid but stores nothing. Insides of tubes lose no heat
- * (unless the file gives a film), clamps, tables and flames carry none.
+ * (unless the file gives a film), clamps and tables carry none. The flame of preheat is part of a
+ * plan; the heat of a written order is without it.
  */
 package org.counterpull.heatjob;

@@ -1,5 +1,6 @@
 package org.counterpull.mount;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,6 +44,11 @@ public record WayAnswer(
 
   /** The highest use of anything; empty without a load. */
   public Optional<StrengthUse> mostUsed() {
-    return strength.stream().max(java.util.Comparator.comparingDouble(StrengthUse::use));
+    return strength.stream().max(Comparator.comparingDouble(StrengthUse::use));
+  }
+
+  /** The bore that moves most; empty where none is near. */
+  public Optional<BoreFigure> mostMoved() {
+    return bores.stream().max(Comparator.comparingDouble(b -> b.movement().changeMm().value()));
   }
 }

@@ -3,28 +3,18 @@ package org.counterpull.planning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.counterpull.caution.Cautions;
 import org.counterpull.contact.Contact;
 import org.counterpull.cost.Consumption;
 import org.counterpull.cost.Costing;
 import org.counterpull.heat.solve.Progress;
-import org.counterpull.heatjob.Resolution;
-import org.counterpull.heatjob.SuperposedWaits;
 import org.counterpull.hinge.PinRows;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.JointPlanner;
-import org.counterpull.order.DutyCycles;
-import org.counterpull.order.HeatLedger;
 import org.counterpull.order.OrderCycle;
-import org.counterpull.order.OrderPlanner;
-import org.counterpull.order.OrderResult;
-import org.counterpull.order.WaitModel;
 import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.Plan;
 import org.counterpull.plan.Plan.Refusal;
-import org.counterpull.plan.PlanHeat;
-import org.counterpull.plan.PullAnswer;
 import org.counterpull.procedure.ProcedureBook;
 import org.counterpull.swing.SwingResult;
 import org.counterpull.swing.Swings;
@@ -72,42 +62,16 @@ public final class Planner {
     MountQuestion mounts = MountQuestion.of(weldment, joints, engines.mounts());
     List<Refusal> refusals = new ArrayList<>(mounts.refusals());
     refusals.addAll(Refusals.of(weldment, joints, swings));
-    Optional<Resolution> heated = engines.waits().filter(r -> anyPass(joints));
-    Optional<SuperposedWaits> superposed =
-        heated.map(r -> SuperposedWaits.of(weldment, contacts, joints));
-    WaitModel waits =
-        superposed.<WaitModel>map(s -> s).orElseGet(() -> HeatLedger.of(weldment, joints));
-    OrderPlanner orders = new OrderPlanner(waits, DutyCycles.of(weldment), mounts.steps());
-    OrderResult result =
-        superposed.isEmpty() && mounts.steps().isEmpty()
-            ? reachable.order()
-            : orders.plan(weldment, joints, contacts);
-    Optional<ShapeOrder> shaped = ShapeOrder.of(weldment, contacts, joints, result, seed);
-    if (shaped.isPresent()) {
-      result = shaped.get().kept(orders, weldment, contacts, joints);
-    }
-    WorkOrder order;
-    Optional<PlanHeat> heat = Optional.empty();
-    if (result instanceof OrderCycle cycle) {
-      refusals.add(
-          new Refusal(
-              "the order of work",
-              "these rules go round in a circle, which is a fault of the design: " + circle(cycle),
-              String.join(" ", cycle.remedies())));
-      order = new WorkOrder(List.of(), cycle.members(), List.of(), List.of(), List.of(), List.of());
-    } else if (superposed.isPresent()) {
-      Verification verification =
-          new Verification(weldment, contacts, joints, heated.get(), superposed.get());
-      Verification.Verified verified =
-          verification.of((WorkOrder) result, mounts.steps(), progress);
-      order = verified.order();
-      heat = Optional.of(verified.heat());
-    } else {
-      order = (WorkOrder) result;
-    }
-    refusals.addAll(SensitiveNear.of(weldment, joints, heat));
-    WorkOrder done = order;
-    Optional<PullAnswer> shape = shaped.map(ShapeOrder::answer);
+    OrderedWork work =
+        OrderedWork.of(
+            new OrderedWork.Job(weldment, contacts, joints, seed),
+            reachable.order(),
+            mounts.steps(),
+            engines,
+            progress);
+    work.cycle().ifPresent(cycle -> refusals.add(circle(cycle)));
+    refusals.addAll(SensitiveNear.of(weldment, joints, work.heat()));
+    WorkOrder done = work.order();
     Plan.Consumables used = Consumption.of(weldment, joints, done);
     List<Plan.Caution> cautions = new ArrayList<>(Cautions.apply(weldment, joints));
     cautions.addAll(mounts.cautions());
@@ -117,37 +81,37 @@ public final class Planner {
         refusals,
         cautions,
         joints,
-        order.runs().stream().map(run -> Directed.of(weldment, run)).toList(),
+        done.runs().stream().map(run -> Directed.of(weldment, run)).toList(),
         preheat(joints, weldment.surroundings().ambientC()),
-        mounts.noted(Cautions.whereTheyBite(order.operations(), cautions)),
-        order.precedence(),
-        order.orderReasons(),
+        mounts.noted(Cautions.whereTheyBite(done.operations(), cautions)),
+        done.precedence(),
+        done.orderReasons(),
         used,
         weldment.prices().map(prices -> Costing.of(done, used, prices)),
-        weldment.checks().stream().map(check -> CheckPlans.of(weldment, check, shape)).toList(),
+        weldment.checks().stream()
+            .map(check -> CheckPlans.of(weldment, check, work.shape()))
+            .toList(),
         new Plan.Practice(
             done.rules(),
             done.accessLost(),
             swings,
-            PinRows.of(weldment, joints, done.operations(), swings, shape, heat),
+            PinRows.of(weldment, joints, done.operations(), swings, work.shape(), work.heat()),
             mounts.answers()),
-        heat,
-        shape);
-  }
-
-  private static boolean anyPass(List<JointPlan> joints) {
-    return joints.stream()
-        .flatMap(joint -> joint.runs().stream())
-        .anyMatch(run -> !run.passes().isEmpty());
+        work.heat(),
+        work.shape());
   }
 
   /** The rules of a circle, counted, one behind the other. */
-  private static String circle(OrderCycle cycle) {
+  private static Refusal circle(OrderCycle cycle) {
     List<String> words = new ArrayList<>();
     for (String rule : cycle.inWords()) {
       words.add((words.size() + 1) + ") " + rule);
     }
-    return String.join(" ", words);
+    return new Refusal(
+        "the order of work",
+        "these rules go round in a circle, which is a fault of the design: "
+            + String.join(" ", words),
+        String.join(" ", cycle.remedies()));
   }
 
   private static Plan.Preheat preheat(List<JointPlan> joints, double ambientC) {

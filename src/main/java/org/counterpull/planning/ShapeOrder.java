@@ -9,7 +9,6 @@ import org.counterpull.contact.Contact;
 import org.counterpull.jointplan.JointPlan;
 import org.counterpull.jointplan.RunPlan;
 import org.counterpull.order.OrderPlanner;
-import org.counterpull.order.OrderResult;
 import org.counterpull.order.WorkOrder;
 import org.counterpull.plan.NamedOrder;
 import org.counterpull.plan.PullAnswer;
@@ -30,14 +29,14 @@ record ShapeOrder(WorkOrder rules, PullAnswer answer) {
   /** Gain in the worst check below which two orders are as good as each other. */
   private static final double WORTH = 0.05;
 
-  /** Searches; empty where there is nothing to check or no order at all. */
+  /** Searches; empty where there is nothing to check. */
   static Optional<ShapeOrder> of(
       Weldment weldment,
       List<Contact> contacts,
       List<JointPlan> joints,
-      OrderResult result,
+      WorkOrder rules,
       long seed) {
-    if (weldment.checks().isEmpty() || !(result instanceof WorkOrder rules)) {
+    if (weldment.checks().isEmpty()) {
       return Optional.empty();
     }
     List<String> byRules = rules.runs().stream().map(RunPlan::name).toList();

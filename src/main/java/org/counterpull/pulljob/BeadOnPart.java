@@ -2,6 +2,7 @@ package org.counterpull.pulljob;
 
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.contact.LinePath;
+import org.counterpull.solid.Depth;
 import org.counterpull.solid.Solid;
 import org.counterpull.weldment.Part;
 
@@ -9,7 +10,6 @@ import org.counterpull.weldment.Part;
 final class BeadOnPart {
   private static final double STEP_MM = 0.5;
   private static final double FARTHEST_MM = 400;
-  private static final double FINE_MM = 0.02;
 
   private BeadOnPart() {}
 
@@ -26,7 +26,7 @@ final class BeadOnPart {
             Math.abs(out.dotProduct(along)) < 0.5
                 && solid.contains(at.add(-STEP_MM, out), 0.05)
                 && !solid.contains(at.add(STEP_MM, out), 0.05);
-        double depth = face ? depth(solid, at, out.negate()) : Double.MAX_VALUE;
+        double depth = face ? Depth.mm(solid, at, out.negate(), FARTHEST_MM) : Double.MAX_VALUE;
         if (depth < least) {
           least = depth;
           outward = out;
@@ -36,20 +36,9 @@ final class BeadOnPart {
     double thickness = least == Double.MAX_VALUE ? part.stock().thinnestMm() : least;
     Vector3D across = along.crossProduct(outward).normalize();
     Vector3D middle = at.add(-thickness / 2, outward);
-    double ahead = depth(solid, middle, across);
-    double behind = depth(solid, middle, across.negate());
+    double ahead = Depth.mm(solid, middle, across, FARTHEST_MM);
+    double behind = Depth.mm(solid, middle, across.negate(), FARTHEST_MM);
     return new Wall(
         part.name(), thickness, true, outward, across, -thickness / 2, ahead, behind, 0);
-  }
-
-  private static double depth(Solid solid, Vector3D from, Vector3D direction) {
-    double reach = 0;
-    while (reach < FARTHEST_MM && solid.contains(from.add(reach + STEP_MM, direction), FINE_MM)) {
-      reach += STEP_MM;
-    }
-    for (double step = STEP_MM / 2; step > FINE_MM; step /= 2) {
-      reach += solid.contains(from.add(reach + step, direction), FINE_MM) ? step : 0;
-    }
-    return reach;
   }
 }

@@ -3,6 +3,7 @@ package org.counterpull.pulljob;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -85,7 +86,7 @@ public final class PullJob {
     }
     List<String> byRules = new ArrayList<>();
     if (!joints.isEmpty()) {
-      OrderResult result = OrderPlanner.plan(unordered(weldment), joints, contacts, seed);
+      OrderResult result = OrderPlanner.plan(weldment.withoutOrder(), joints, contacts, seed);
       if (result instanceof WorkOrder work) {
         work.runs().stream().map(RunPlan::name).forEach(byRules::add);
       }
@@ -116,30 +117,9 @@ public final class PullJob {
 
   private static List<RunPrecedence> precedence(
       Weldment weldment, List<JointPlan> joints, List<Contact> contacts) {
-    return joints.isEmpty() ? List.of() : RunPrecedence.of(unordered(weldment), joints, contacts);
-  }
-
-  /** The same weldment without the order that its file writes. */
-  private static Weldment unordered(Weldment w) {
-    return new Weldment(
-        w.name(),
-        w.parts(),
-        w.joints(),
-        w.features(),
-        w.checks(),
-        w.machines(),
-        w.fixtures(),
-        w.surroundings(),
-        w.prices(),
-        w.before(),
-        Optional.empty(),
-        w.runs(),
-        w.probes(),
-        w.assumptions(),
-        w.calibrations(),
-        w.rules(),
-        w.swings(),
-        w.stockRoom());
+    return joints.isEmpty()
+        ? List.of()
+        : RunPrecedence.of(weldment.withoutOrder(), joints, contacts);
   }
 
   /** True when the file writes an order. */
@@ -336,7 +316,7 @@ public final class PullJob {
 
   /** Each group of parts by itself: between two groups nothing holds. */
   private List<MovedPart> moved(List<double[]> shape) {
-    Map<String, List<Station>> byPart = new java.util.LinkedHashMap<>();
+    Map<String, List<Station>> byPart = new LinkedHashMap<>();
     int at = 0;
     for (Map.Entry<String, Body> entry : model.bodies().entrySet()) {
       List<Station> stations = new ArrayList<>();
@@ -348,7 +328,7 @@ public final class PullJob {
       }
       byPart.put(entry.getKey(), stations);
     }
-    Map<String, MovedPart> moved = new java.util.LinkedHashMap<>();
+    Map<String, MovedPart> moved = new LinkedHashMap<>();
     model
         .groups()
         .all()

@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.counterpull.contact.WeldLine;
 import org.counterpull.solid.Cylinder;
+import org.counterpull.solid.Depth;
 import org.counterpull.solid.Solid;
 
 /** Feels beside a weld line which wall goes on under the weld and which ends there. */
@@ -13,7 +14,6 @@ final class WallsAtLine {
   private static final double BEYOND_MM = 2;
   private static final double STEP_MM = 0.5;
   private static final double FARTHEST_MM = 400;
-  private static final double FINE_MM = 0.02;
   private static final double EDGE_ON = 1.5;
   private static final double FELT_MM = 2.5;
   private static final double LENGTHWISE = 0.9;
@@ -58,13 +58,15 @@ final class WallsAtLine {
     double asideMm = butt ? line.gapMm() / 2 + NEAR_MM : 0;
     double underMm = butt ? 0 : line.gapMm();
     Vector3D inside = at.add(asideMm + NEAR_MM, inPlane).add(-underMm - STEP_MM, outward);
-    double found = room(solid, inside, outward.negate()) + room(solid, inside, outward);
+    double found =
+        Depth.mm(solid, inside, outward.negate(), FARTHEST_MM)
+            + Depth.mm(solid, inside, outward, FARTHEST_MM);
     boolean known = found <= 0 || Math.abs(found - thicknessMm(ofFirst)) < FELT_MM;
     double h = known ? thicknessMm(ofFirst) : found;
     Vector3D middle =
         at.add(asideMm, inPlane).add(-underMm - Math.min(h, thicknessMm(ofFirst)) / 2, outward);
-    double ahead = room(solid, middle, inPlane) + asideMm;
-    double behind = Math.max(0, room(solid, middle, inPlane.negate()) - asideMm);
+    double ahead = Depth.mm(solid, middle, inPlane, FARTHEST_MM) + asideMm;
+    double behind = Math.max(0, Depth.mm(solid, middle, inPlane.negate(), FARTHEST_MM) - asideMm);
     double width = Math.max(ahead + behind, STEP_MM);
     if (h > EDGE_ON * width) {
       // The face is the edge of a wall that stands behind it.
@@ -82,17 +84,6 @@ final class WallsAtLine {
         Math.max(ahead, STEP_MM),
         goesOn ? behind : 0,
         around);
-  }
-
-  private static double room(Solid solid, Vector3D from, Vector3D direction) {
-    double reach = 0;
-    while (reach < FARTHEST_MM && solid.contains(from.add(reach + STEP_MM, direction), FINE_MM)) {
-      reach += STEP_MM;
-    }
-    for (double step = STEP_MM / 2; step > FINE_MM; step /= 2) {
-      reach += solid.contains(from.add(reach + step, direction), FINE_MM) ? step : 0;
-    }
-    return reach;
   }
 
   /** A fillet's two faces lie half the dihedral angle to either side of the opening. */
@@ -163,7 +154,7 @@ final class WallsAtLine {
     double most = -1;
     for (int i = -4; i <= 4; i++) {
       Vector3D way = Axes.turned(rough, along, i * Math.toRadians(15));
-      double room = room(solid, at.add(0.5, rough), way);
+      double room = Depth.mm(solid, at.add(0.5, rough), way, FARTHEST_MM);
       if (room > most + 0.5) {
         most = room;
         best = way;

@@ -214,7 +214,10 @@ public final class HeatReport {
           Locale.ROOT, "  too warm: at most %.0f C", start.interpassMaxC().orElseThrow());
     }
     return start.tooCold()
-        ? String.format(Locale.ROOT, "  too cold: preheat %.0f C", start.preheatC().orElseThrow())
+        ? String.format(
+            Locale.ROOT,
+            "  preheat to %.0f C with a flame, which is left out here",
+            start.preheatC().orElseThrow())
         : "";
   }
 

@@ -101,10 +101,7 @@ public final class MountReport {
         mark(way),
         way.heat().map(h -> celsius(h.borePeakC())).orElse("-"),
         way.heat().map(h -> hottest(h)).orElse("-"),
-        way.bores().stream()
-            .max(java.util.Comparator.comparingDouble(b -> b.movement().changeMm().value()))
-            .map(MountReport::movement)
-            .orElse("-"),
+        way.mostMoved().map(MountReport::movement).orElse("-"),
         way.bores().stream().map(b -> b.through().words()).findFirst().orElse("-"),
         way.mostUsed().map(MountReport::percent).orElse("-"),
         minutes(way));

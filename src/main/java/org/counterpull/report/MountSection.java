@@ -70,10 +70,7 @@ final class MountSection {
             way.outcome().words(),
             way.heat().map(h -> MountReport.celsius(h.borePeakC())).orElse("-"),
             way.heat().map(MountReport::hottest).orElse("-"),
-            way.bores().stream()
-                .max(java.util.Comparator.comparingDouble(b -> b.movement().changeMm().value()))
-                .map(MountReport::movement)
-                .orElse("-"),
+            way.mostMoved().map(MountReport::movement).orElse("-"),
             way.bores().stream().map(b -> b.through().words()).findFirst().orElse("-"),
             way.mostUsed().map(MountReport::percent).orElse("-"),
             Integer.toString(way.passes()),

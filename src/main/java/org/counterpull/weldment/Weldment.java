@@ -104,6 +104,29 @@ public record Weldment(
         StockRoom.USUAL);
   }
 
+  /** The same without the order that its file writes. */
+  public Weldment withoutOrder() {
+    return new Weldment(
+        name,
+        parts,
+        joints,
+        features,
+        checks,
+        machines,
+        fixtures,
+        surroundings,
+        prices,
+        before,
+        Optional.empty(),
+        runs,
+        probes,
+        assumptions,
+        calibrations,
+        rules,
+        swings,
+        stockRoom);
+  }
+
   /**
    * The part of that name.
    *
