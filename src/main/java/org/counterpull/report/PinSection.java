@@ -10,9 +10,11 @@ final class PinSection {
   private static final double NARROW_PX = 340;
 
   private final PinWords words;
+  private final PinTables tables;
 
   PinSection(Measures measures) {
     words = new PinWords(measures);
+    tables = new PinTables(measures);
   }
 
   Markup write(PinRow row) {
@@ -20,8 +22,8 @@ final class PinSection {
     PinPicture.of(row, WIDE_PX)
         .ifPresent(
             wide -> out.add(PageParts.drawing(wide, PinPicture.of(row, NARROW_PX).orElseThrow())));
-    out.add(PageParts.table(words.bores(row)));
-    out.add(PageParts.table(words.uses(row)));
+    out.add(PageParts.table(tables.bores(row)));
+    out.add(PageParts.table(tables.uses(row)));
     String id =
         "pin-" + row.name().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     return PageParts.section(id, PinWords.title(row), out);

@@ -1,12 +1,9 @@
 package org.counterpull.report;
 
-import static org.counterpull.report.Table.row;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.counterpull.fit.AxisZone;
 import org.counterpull.plan.PinLoad;
 import org.counterpull.plan.PinRow;
 import org.counterpull.plan.PinRow.Bore;
@@ -15,13 +12,10 @@ import org.counterpull.plan.PinRow.Turns;
 import org.counterpull.plan.PullAnswer.Band;
 import org.counterpull.plan.PullAnswer.Share;
 
-/** Rows of bores in words and tables. */
+/** Rows of bores in words. */
 final class PinWords {
   private static final int MOST_SHARES = 5;
   private static final double LEAST_SHARE_MM = 0.005;
-
-  /** Seams nearer to a nipple than this lie in the way of its hole, degrees. */
-  private static final double CLEAR_OF_SEAM_DEG = 30;
 
   private final Measures measures;
 
@@ -87,10 +81,11 @@ final class PinWords {
     }
     shares(row.shares()).ifPresent(all::add);
     all.add(finish(row));
-    all.add(bench(row));
-    turning(row).ifPresent(all::add);
+    PinBenchWords bench = new PinBenchWords(measures);
+    all.add(bench.bench(row));
+    PinBenchWords.turning(row).ifPresent(all::add);
     all.addAll(warm(row));
-    row.bench().grease().forEach(g -> all.add(grease(g)));
+    row.bench().grease().forEach(g -> all.add(PinBenchWords.grease(g)));
     row.load().ifPresent(load -> all.addAll(load(row, load)));
     return all;
   }
@@ -173,50 +168,6 @@ final class PinWords {
     return Math.floor(10 * (row.fit().pinMm() + left)) / 10;
   }
 
-  private String bench(PinRow row) {
-    String rod =
-        row.bench()
-            .rod()
-            .map(
-                name -> "Through-rod: " + name + ", " + measures.length(row.bench().rodMm()).text())
-            .orElse(
-                "Through-rod: one straight rod of "
-                    + measures.length(row.bench().rodMm()).text()
-                    + (row.hinge()
-                        ? " through all bores; the file names none"
-                        : " or the pin itself"));
-    String spacers =
-        row.bench().spacer()
-            ? "; spacer between them"
-            : row.warm()
-                .sidePlayMm()
-                .map(mm -> "; shims of " + measures.length(mm).text() + " between neighbours")
-                .orElse("");
-    return rod
-        + spacers
-        + ". Tack in this order, each at two opposite places: "
-        + String.join(", ", row.bench().tackOrder())
-        + ".";
-  }
-
-  private static Optional<String> turning(PinRow row) {
-    List<Integer> after = row.bench().turnAfter();
-    if (after.isEmpty()) {
-      return Optional.empty();
-    }
-    String tried =
-        row.bench().triedAt() > 0 ? ", and tried cold at step " + row.bench().triedAt() : "";
-    String steps = String.join(", ", after.stream().map(String::valueOf).toList());
-    return Optional.of(
-        "Stop and turn "
-            + (row.bench().rod().isPresent() || row.hinge() ? "the rod" : "the pin")
-            + " by hand after step"
-            + (after.size() > 1 ? "s " : " ")
-            + steps
-            + (row.hinge() ? tried : "")
-            + ". Where it grips, stop: weld the other side next, do not force it.");
-  }
-
   private List<String> warm(PinRow row) {
     List<String> all = new ArrayList<>();
     PinRow.Warm warm = row.warm();
@@ -261,36 +212,6 @@ final class PinWords {
     return all;
   }
 
-  private static String grease(PinRow.Grease grease) {
-    String drilled =
-        grease.drilledAt() > 0
-            ? "drilled at step " + grease.drilledAt() + ", before the first arc"
-            : "not drilled by a step of this plan";
-    String seam =
-        grease
-            .fromSeamDeg()
-            .map(
-                deg ->
-                    text("%.0f degrees round from the nearest seam", deg)
-                        + (deg < CLEAR_OF_SEAM_DEG ? ": too near, turn it away" : ""))
-            .orElse("");
-    String gun =
-        grease
-            .reached()
-            .map(
-                all ->
-                    all
-                        ? "the gun gets there in every position of the swing"
-                        : "the gun does not get there in every position of the swing")
-            .orElse("");
-    return "Grease fitting "
-        + grease.feature()
-        + ": "
-        + String.join(
-            "; ", java.util.stream.Stream.of(drilled, seam, gun).filter(s -> !s.isEmpty()).toList())
-        + ".";
-  }
-
   private List<String> load(PinRow row, PinLoad load) {
     List<String> all = new ArrayList<>();
     all.add(
@@ -314,66 +235,5 @@ final class PinWords {
             ? "Too weak as drawn: see the table. An engineer decides on anything lifted, ridden or stood under."
             : "An engineer decides on anything lifted, ridden or stood under.");
     return all;
-  }
-
-  /** Each bore and how it comes out. */
-  Table bores(PinRow row) {
-    List<List<Shown>> rows = new ArrayList<>();
-    int number = 0;
-    for (Bore bore : row.bores()) {
-      rows.add(
-          row(
-              ++number + " " + bore.part(),
-              off(bore.left()),
-              off(bore.right()),
-              measures.fine(bore.tiltMm()),
-              measures.fine(bore.closingMm()),
-              measures.fine(bore.movedMm())));
-    }
-    return row.fit().zone().isEmpty()
-        ? new Table(List.of(), List.of())
-        : new Table(
-            List.of(
-                "bore",
-                "left end off the line",
-                "right end",
-                "out of parallel over its length",
-                "closes by up to",
-                "moved from where it was fitted"),
-            rows);
-  }
-
-  private Shown off(Optional<AxisZone.Off> end) {
-    return end.map(e -> measures.fine(e.mm())).orElse(Shown.only(""));
-  }
-
-  /** What pin and plates carry; empty without a load. */
-  Table uses(PinRow row) {
-    List<List<Shown>> rows = new ArrayList<>();
-    row.load()
-        .ifPresent(
-            load ->
-                load.uses()
-                    .forEach(
-                        use ->
-                            rows.add(
-                                row(
-                                    use.what(),
-                                    amount(use.load(), use.unit()),
-                                    amount(use.allowed(), use.unit()),
-                                    text("%.0f %%", 100 * use.share())
-                                        + (use.share() > 1 ? ", too weak" : ""),
-                                    use.source()))));
-    return new Table(
-        List.of("what", "has to carry, or wants", "may carry, or has", "used", "source"), rows);
-  }
-
-  private Object amount(double value, String unit) {
-    return switch (unit) {
-      case "N" -> text("%.1f kN", value / 1000);
-      case "N mm" -> text("%.0f N m", value / 1000);
-      case "mm" -> measures.length(value);
-      default -> text("%.2f", value);
-    };
   }
 }

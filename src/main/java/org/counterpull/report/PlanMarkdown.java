@@ -82,8 +82,8 @@ final class PlanMarkdown {
     PinWords pins = new PinWords(measures);
     heading(PinWords.title(row));
     pins.sentences(row).forEach(this::bullet);
-    table(pins.bores(row));
-    table(pins.uses(row));
+    table(new PinTables(measures).bores(row));
+    table(new PinTables(measures).uses(row));
   }
 
   private void swing(SwingResult swing) {
