@@ -103,18 +103,18 @@ final class PlanPage {
     }
     out.add(PageParts.lines(words.head()));
     out.open("ul", "class", "jump");
-    for (String[] link :
-        new String[][] {
-          {"#map", "Weld map"},
-          {"#welds", "Welds"},
-          {"#steps", "Steps"},
-          {"#heat", "Temperatures"},
-          {"#joints", "Joints"},
-          {"#checks", "Checks"}
-        }) {
-      out.open("li").element("a", link[1], "href", link[0]).close();
-    }
+    jump(out, "map", "Weld map");
+    jump(out, "welds", "Welds");
+    jump(out, "steps", "Steps");
+    plan.heat().ifPresent(heat -> jump(out, "heat", "Temperatures"));
+    jump(out, "joints", "Joints");
+    jump(out, "checks", "Checks");
+    plan.shape().ifPresent(shape -> jump(out, "shape", "How it comes out"));
     return out.close().closeLine();
+  }
+
+  private static void jump(Markup out, String section, String title) {
+    out.open("li").element("a", title, "href", "#" + section).close();
   }
 
   private static Markup refusal(Refusal refusal) {
